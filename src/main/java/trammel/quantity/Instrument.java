@@ -56,6 +56,19 @@ public enum Instrument {
     return absolute + relative * Math.abs(value);
   }
 
+  /**
+   * Whether its uncertainty makes sense for a dimension: one that is absolute holds in one unit
+   * only.
+   */
+  public boolean measures(Dimension dimension) {
+    return switch (this) {
+      case TAPE, FENDER, LOCK_GAP, HARD_POINT, CALIPER, MACHINED, WHEEL_OFFSET ->
+          dimension == Dimension.LENGTH;
+      case TOE_RACK, CAMBER_RACK, CASTER_RACK -> dimension == Dimension.ANGLE;
+      default -> true;
+    };
+  }
+
   /** The instrument of this name in kebab case, as files write it after {@code by}. */
   public String fileName() {
     return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
