@@ -176,7 +176,7 @@ public final class Binder {
           map.where()
               + ": the key "
               + Words.quoted(shape.key())
-              + " is missing; expected one of "
+              + " is missing; expected "
               + Words.anyOf(shape.variants().keySet()),
           "Add a line such as \""
               + shape.key()
@@ -200,7 +200,7 @@ public final class Binder {
       if (index >= 0 && !takesMapKey(shape.components().get(index), scope)) {
         written[index] = entry.value();
       } else if (!isSource(entry) && !entry.key().equals(discriminator)) {
-        refuseKey(entry, map, shape);
+        refuseKey(entry, map, shape, scope);
       }
     }
     Scope inner = scope.inside(map);
@@ -259,8 +259,12 @@ public final class Binder {
     };
   }
 
-  private void refuseKey(MapNode.Entry entry, MapNode map, RecordShape shape) {
-    List<String> keys = shape.keys();
+  private void refuseKey(MapNode.Entry entry, MapNode map, RecordShape shape, Scope scope) {
+    List<String> keys =
+        shape.components().stream()
+            .filter(component -> component.isWritten() && !takesMapKey(component, scope))
+            .map(Component::key)
+            .toList();
     problems.add(
         entry.place(),
         map.where()

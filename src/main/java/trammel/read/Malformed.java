@@ -68,7 +68,7 @@ final class Malformed {
     if (complaint.contains("unexpected end of stream")) {
       return new Problem(
           begin,
-          "a quote that is never closed; expected a second " + found(begin),
+          "the quote " + raw(begin) + " is never closed; expected a second one",
           "Close the quote at the end of the value.");
     }
     if (complaint.contains("unknown escape")) {
@@ -113,7 +113,7 @@ final class Malformed {
               + " in line "
               + begin.line()
               + " is not closed before "
-              + found(at)
+              + rest(at)
               + "; expected \",\" or \""
               + close
               + "\"",
@@ -150,9 +150,7 @@ final class Malformed {
     if (complaint.contains("'<scalar>'")) {
       return new Problem(
           at,
-          "text that begins with "
-              + found(at)
-              + " after the end of a value; expected a new line with the next key",
+          rest(at) + " after the end of a value; expected a new line with the next key",
           "Check the quotes and the indentation of this line.");
     }
     return new Problem(
@@ -173,9 +171,15 @@ final class Malformed {
   }
 
   private String found(Place place) {
-    String raw = raw(place);
-    if (!raw.isEmpty()) {
-      return Words.quoted(raw);
+    return raw(place).isEmpty() ? rest(place) : Words.quoted(raw(place));
+  }
+
+  /** What stands from a place to the end of its line. */
+  private String rest(Place place) {
+    String line = source.line(place.line());
+    int length = line.codePointCount(0, line.length());
+    if (place.column() <= length) {
+      return Words.quoted(line.substring(line.offsetByCodePoints(0, place.column() - 1)).strip());
     }
     return place.line() >= source.lineCount() ? "the end of the file" : "the end of the line";
   }

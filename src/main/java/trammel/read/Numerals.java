@@ -178,7 +178,7 @@ final class Numerals {
   String unit() {
     skipSpaces();
     int start = at;
-    while (at < text.length() && !atNumber()) {
+    while (at < text.length() && !isDigit(peek(0)) && !(peek(0) == '.' && isDigit(peek(1)))) {
       at++;
     }
     return text.substring(start, at).strip().replaceAll(" +", " ");

@@ -21,6 +21,9 @@ final class TreeBuilder {
   private final Source source;
   private final Problems problems;
 
+  /** Set where the tree does not say what the file means, so that binding it would mislead. */
+  private boolean misleading;
+
   TreeBuilder(YAMLParser parser, Source source, Problems problems) {
     this.parser = parser;
     this.source = source;
@@ -34,7 +37,7 @@ final class TreeBuilder {
     }
   }
 
-  /** The whole file; empty if it has no content. */
+  /** The whole file; empty if it has no content, or none that could be trusted. */
   Optional<Node> document() {
     refuseDirective();
     JsonToken first = parser.nextToken();
@@ -57,7 +60,7 @@ final class TreeBuilder {
           "a second document begins here; expected one document in a file",
           "Remove the line \"---\" or \"...\" above, or make it a file of its own.");
     }
-    return Optional.of(root);
+    return misleading ? Optional.empty() : Optional.of(root);
   }
 
   private void refuseDirective() {
@@ -151,6 +154,7 @@ final class TreeBuilder {
 
   private void checkKey(String key, Place place) {
     if (key.equals("<<")) {
+      misleading = true;
       problems.add(place, "the merge key \"<<\"; expected a plain key", WRITE_OUT);
     } else if (key.isBlank()) {
       problems.add(place, "an empty key; expected a name", "Write a key before the \":\".");
@@ -170,6 +174,7 @@ final class TreeBuilder {
       int c = text.codePointAt(i);
       if (c == '\t' || c == '\r' || Characters.isHidden(c)) {
         Source.refuseHidden(place, c, problems);
+        misleading = true;
         return;
       }
       i += Character.charCount(c);
@@ -182,7 +187,10 @@ final class TreeBuilder {
     String mark = mark(at.getCharOffset());
     switch (source.codePoint(at.getCharOffset())) {
       case '&' -> problems.add(place, "the anchor " + mark + "; expected a plain value", WRITE_OUT);
-      case '*' -> problems.add(place, "the alias " + mark + "; expected a plain value", WRITE_OUT);
+      case '*' -> {
+        problems.add(place, "the alias " + mark + "; expected a plain value", WRITE_OUT);
+        misleading = true;
+      }
       case '!' ->
           problems.add(
               place,

@@ -4,7 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.apache.commons.text.similarity.LevenshteinDistance;
+import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 
 /** The language of keys and messages. */
 final class Words {
@@ -74,7 +74,7 @@ final class Words {
   static Optional<String> nearest(String found, Collection<String> choices) {
     String plain = plain(found);
     int most = Math.min(3, Math.max(1, plain.length() / 3));
-    LevenshteinDistance distance = new LevenshteinDistance(most);
+    DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance(most);
     String best = null;
     int least = Integer.MAX_VALUE;
     for (String choice : choices) {

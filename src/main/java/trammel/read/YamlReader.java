@@ -28,7 +28,11 @@ public final class YamlReader {
   private static final class Yaml {
     static final YAMLFactory FACTORY =
         YAMLFactory.builder()
-            .loadSettings(LoadSettings.builder().setCodePointLimit((int) LARGEST + 1).build())
+            .loadSettings(
+                LoadSettings.builder()
+                    .setCodePointLimit((int) LARGEST + 1)
+                    .setAllowDuplicateKeys(true) // TreeBuilder tells of them, all at once
+                    .build())
             .build();
   }
 

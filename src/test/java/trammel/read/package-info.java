@@ -1,0 +1,3 @@
+/** Tests of {@link trammel.read}. */
+@org.jspecify.annotations.NullMarked
+package trammel.read;
