@@ -1,0 +1,3 @@
+/** Tests of {@link trammel.quantity}. */
+@org.jspecify.annotations.NullMarked
+package trammel.quantity;
