@@ -9,8 +9,8 @@ import java.util.TreeSet;
 /**
  * A unit a user may write, with its factor to the unit the program keeps.
  *
- * <p>Factors are those of NIST SP 811 (2008), appendix B; the tests hold them against a general
- * units library.
+ * <p>Factors are those of NIST SP 811 (2008), appendix B, except that a year is the Julian year of
+ * 365.25 days, which leap years do not move; the tests hold them against a general units library.
  */
 public enum Unit {
   MILLIMETER(Dimension.LENGTH, 1, "mm"),

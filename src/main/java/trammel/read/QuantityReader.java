@@ -36,6 +36,9 @@ public final class QuantityReader {
     }
     Side value = side(folded.substring(0, split), folded, dimension);
     double expanded = expanded(folded.substring(split + 1), folded, value, dimension);
+    if (!Double.isFinite(expanded)) {
+      throw noQuantity(folded, dimension);
+    }
     return new Reading(value.kept(), OptionalDouble.of(expanded), value.unit());
   }
 
@@ -119,7 +122,7 @@ public final class QuantityReader {
 
   /** Short names are near to everything, so only those that differ in case count. */
   private static List<String> nearNames(String name, Dimension dimension) {
-    return Stream.concat(Unit.namesOf(dimension).stream(), Unit.allNames().stream())
+    return Unit.namesOf(dimension).stream()
         .filter(known -> known.equalsIgnoreCase(name) || known.length() > 2)
         .toList();
   }

@@ -55,7 +55,10 @@ public final class YamlReader {
       return Optional.empty();
     }
     if (!Files.exists(file)) {
-      problems.add(whole, "there is no such file", "Check the name and the current folder.");
+      problems.add(
+          whole,
+          "there is no such file; expected a file of this name",
+          "Check the name and the current folder.");
       return Optional.empty();
     }
     byte[] bytes;
