@@ -29,10 +29,12 @@ import trammel.read.TypeShape.Kind;
 public final class Binder {
   private final Problems problems;
   private final TextBinder texts;
+  private final KeyCheck keys;
 
   private Binder(Problems problems) {
     this.problems = problems;
     this.texts = new TextBinder(problems);
+    this.keys = new KeyCheck(problems);
   }
 
   /**
@@ -171,18 +173,7 @@ public final class Binder {
     VariantShape shape = VariantShape.of(type);
     Optional<Node> chosen = map.get(shape.key()).filter(node -> !node.isBlank());
     if (chosen.isEmpty()) {
-      problems.add(
-          map.place(),
-          map.where()
-              + ": the key "
-              + Words.quoted(shape.key())
-              + " is missing; expected "
-              + Words.anyOf(shape.variants().keySet()),
-          "Add a line such as \""
-              + shape.key()
-              + ": "
-              + shape.variants().keySet().iterator().next()
-              + "\".");
+      keys.missingChoice(map, shape.key(), shape.variants().keySet());
       return null;
     }
     String name = texts.choice(chosen.get(), shape.variants().keySet());
@@ -200,7 +191,7 @@ public final class Binder {
       if (index >= 0 && !takesMapKey(shape.components().get(index), scope)) {
         written[index] = entry.value();
       } else if (!isSource(entry) && !entry.key().equals(discriminator)) {
-        refuseKey(entry, map, shape, scope);
+        keys.unknown(entry, map, keysFor(shape, scope));
       }
     }
     Scope inner = scope.inside(map);
@@ -231,16 +222,11 @@ public final class Binder {
     Trail trail = map.trail().key(component.key());
     if (component.required() || component.takesKey()) {
       String expected = texts.expected(component.shape(), component);
-      problems.add(
-          blank == null ? map.place() : blank.place(),
-          map.where()
-              + (blank == null ? ": the key " : ": no value after the key ")
-              + Words.quoted(component.key())
-              + (blank == null ? " is missing; expected " : "; expected ")
-              + expected,
-          blank == null
-              ? "Add a line \"" + component.key() + ": …\"."
-              : "Write the value after the \":\".");
+      if (blank == null) {
+        keys.missing(map, component.key(), expected);
+      } else {
+        keys.blank(map, component.key(), blank, expected);
+      }
       return null;
     }
     if (component.nullable()) {
@@ -259,20 +245,11 @@ public final class Binder {
     };
   }
 
-  private void refuseKey(MapNode.Entry entry, MapNode map, RecordShape shape, Scope scope) {
-    List<String> keys =
-        shape.components().stream()
-            .filter(component -> component.isWritten() && !takesMapKey(component, scope))
-            .map(Component::key)
-            .toList();
-    problems.add(
-        entry.place(),
-        map.where()
-            + ": unknown key "
-            + Words.quoted(entry.key())
-            + "; expected "
-            + Words.anyOf(keys),
-        Words.didYouMean(entry.key(), keys, "Remove the line, or correct its key."));
+  private static List<String> keysFor(RecordShape shape, Scope scope) {
+    return shape.components().stream()
+        .filter(component -> component.isWritten() && !takesMapKey(component, scope))
+        .map(Component::key)
+        .toList();
   }
 
   private @Nullable Object construct(RecordShape shape, Object[] values, MapNode map) {

@@ -78,14 +78,7 @@ final class QuantityBinder {
     TextNode value = null;
     for (MapNode.Entry entry : map.entries()) {
       if (!KEYS.contains(entry.key())) {
-        problems.add(
-            entry.place(),
-            map.where()
-                + ": unknown key "
-                + Words.quoted(entry.key())
-                + "; expected "
-                + Words.anyOf(KEYS),
-            Words.didYouMean(entry.key(), KEYS, "Remove the line, or correct its key."));
+        new KeyCheck(problems).unknown(entry, map, KEYS);
       } else if (!entry.value().isBlank()) {
         Object text = texts.bind(TypeShape.of(String.class), entry.value());
         if (text != null && entry.key().equals(VALUE)) {
