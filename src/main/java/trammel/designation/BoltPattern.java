@@ -49,7 +49,7 @@ public record BoltPattern(int count, double circleMillimeters) {
     double circle = Double.parseDouble(matcher.group("circle"));
     return new BoltPattern(
         Integer.parseInt(matcher.group("count")),
-        isInches(matcher.group("unit")) ? circle * TireSize.MILLIMETERS_PER_INCH : circle);
+        isInches(matcher.group("unit")) ? Inch.toMillimeters(circle) : circle);
   }
 
   private static boolean isInches(@Nullable String unit) {

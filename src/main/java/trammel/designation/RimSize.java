@@ -84,7 +84,7 @@ public record RimSize(RimCode code, double widthInches, Optional<String> flange)
 
   /** The width between the flanges (mm). */
   public double widthMillimeters() {
-    return widthInches * TireSize.MILLIMETERS_PER_INCH;
+    return Inch.toMillimeters(widthInches);
   }
 
   @Override

@@ -37,8 +37,8 @@ public record ThreadSize(Series series, double diameterMillimeters, double pitch
     if (series == Series.INCH) {
       // Kept to the exact fraction, so that one thread is one value.
       diameterMillimeters =
-          sixtyFourths(diameterMillimeters) * TireSize.MILLIMETERS_PER_INCH / SIXTY_FOURTHS;
-      pitchMillimeters = TireSize.MILLIMETERS_PER_INCH / turnsPerInch(pitchMillimeters);
+          Inch.toMillimeters(sixtyFourths(diameterMillimeters) / (double) SIXTY_FOURTHS);
+      pitchMillimeters = Inch.toMillimeters(1) / turnsPerInch(pitchMillimeters);
     }
   }
 
@@ -67,9 +67,7 @@ public record ThreadSize(Series series, double diameterMillimeters, double pitch
       throw refused(Unreadable.quoted(top + "/" + bottom + "-" + turns));
     }
     return new ThreadSize(
-        Series.INCH,
-        TireSize.MILLIMETERS_PER_INCH * top / bottom,
-        TireSize.MILLIMETERS_PER_INCH / turns);
+        Series.INCH, Inch.toMillimeters((double) top / bottom), Inch.toMillimeters(1) / turns);
   }
 
   private static IllegalArgumentException refused(String found) {
@@ -80,11 +78,11 @@ public record ThreadSize(Series series, double diameterMillimeters, double pitch
   }
 
   private static long sixtyFourths(double millimeters) {
-    return Math.round(millimeters / TireSize.MILLIMETERS_PER_INCH * SIXTY_FOURTHS);
+    return Math.round(Inch.fromMillimeters(millimeters) * SIXTY_FOURTHS);
   }
 
   private static long turnsPerInch(double pitch) {
-    return Math.round(TireSize.MILLIMETERS_PER_INCH / pitch);
+    return Math.round(Inch.toMillimeters(1) / pitch);
   }
 
   @Override

@@ -162,6 +162,12 @@ public record TireDesignation(
           "one index, or an LT, C or inch size",
           "Look for LT before the size or for LT or C behind it, and write that too");
     }
+    if (speedInSize.isPresent() && construction == Construction.RADIAL_Z) {
+      throw Unreadable.found(
+          "speed letters " + speedInSize.get() + " and Z in the size",
+          "one of them",
+          "Read the letters before the rim code again");
+    }
     Optional<SpeedSymbol> stamped = service.flatMap(ServiceDescription::speed);
     if (speedInSize.isPresent() && stamped.isPresent() && !speedInSize.equals(stamped)) {
       throw Unreadable.found(
@@ -290,7 +296,7 @@ public record TireDesignation(
   @Override
   public String toString() {
     StringBuilder text = new StringBuilder();
-    text.append(prefix).append(size);
+    text.append(prefix).append(spelled(size));
     speedInSize.ifPresent(text::append);
     boolean inch = !(size instanceof TireSize.Metric);
     text.append(inch && construction == Construction.DIAGONAL ? "-" : construction.toString());
@@ -300,6 +306,13 @@ public record TireDesignation(
     loadClass.ifPresent(mark -> text.append(' ').append(mark));
     marks.stream().sorted().forEach(mark -> text.append(' ').append(mark));
     return text.toString();
+  }
+
+  /** Inch widths for tapered rims are stamped without idle zeros: 12R22.5, but 12.00R20. */
+  private String spelled(TireSize dimensions) {
+    return dimensions instanceof TireSize.Numeric numeric && rim.isTapered()
+        ? Lettering.shortest(numeric.widthInches())
+        : dimensions.toString();
   }
 
   /** Commercial and numeric tires are stamped with the ply rating, all others with the letter. */

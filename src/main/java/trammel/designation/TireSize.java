@@ -4,24 +4,21 @@ import java.util.OptionalInt;
 
 /** The dimensions that a tire designation states before its construction letter. */
 public sealed interface TireSize {
-  /** One inch (mm), exactly. */
-  double MILLIMETERS_PER_INCH = 25.4;
-
   /** The nominal section width (mm), on the theoretical rim. */
   double sectionWidthMillimeters();
 
   /**
    * Width in millimeters and aspect ratio in percent: {@code 285/70}.
    *
-   * @param width nominal section width (mm), 125 to 395
+   * @param width nominal section width (mm), 105 (a temporary spare) to 395
    * @param statedAspect section height in percent of the width, 25 to 100, if the mark states it
    */
   record Metric(int width, OptionalInt statedAspect) implements TireSize {
     /** Throws {@link IllegalArgumentException} for dimensions no tire has. */
     public Metric {
-      if (width < 125 || width > 395) {
+      if (width < 105 || width > 395) {
         throw Unreadable.found(
-            "section width " + width, "125 to 395 mm", "Read the three digits before the slash");
+            "section width " + width, "105 to 395 mm", "Read the three digits before the slash");
       }
       int aspect = statedAspect.orElse(100);
       if (aspect < 25 || aspect > 100) {
@@ -66,7 +63,7 @@ public sealed interface TireSize {
 
     @Override
     public double sectionWidthMillimeters() {
-      return widthInches * MILLIMETERS_PER_INCH;
+      return Inch.toMillimeters(widthInches);
     }
 
     @Override
@@ -93,7 +90,7 @@ public sealed interface TireSize {
 
     @Override
     public double sectionWidthMillimeters() {
-      return widthInches * MILLIMETERS_PER_INCH;
+      return Inch.toMillimeters(widthInches);
     }
 
     @Override
