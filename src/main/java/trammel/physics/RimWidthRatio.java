@@ -40,7 +40,7 @@ public record RimWidthRatio(double lowest, double highest) {
       return new RimWidthRatio(0.64, 0.90);
     }
     if (aspect >= 50) {
-      return new RimWidthRatio(0.69, 0.94);
+      return new RimWidthRatio(0.68, 0.94);
     }
     return new RimWidthRatio(0.80, 0.94);
   }
