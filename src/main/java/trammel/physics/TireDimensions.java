@@ -188,8 +188,8 @@ public final class TireDimensions {
   }
 
   /**
-   * Effective rolling radius (mm): (2 × free radius + static radius) / 3, after Rill. Partials: 2/3
-   * and 1/3.
+   * Effective rolling radius (mm): (2 × free radius + static radius) / 3, the fallback of a general
+   * tire model; common practice. Partials: 2/3 and 1/3.
    */
   public static double rollingRadius(double freeRadius, double staticRadius) {
     Require.positive("free radius", freeRadius);
