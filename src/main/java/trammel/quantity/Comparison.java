@@ -67,7 +67,7 @@ public record Comparison(
 
   /** Not certainly met: broken, undecided or absent. */
   public boolean isPossiblyViolated() {
-    return decision.possiblyViolated();
+    return decision.isPossiblyViolated();
   }
 
   /** Certainly met. */

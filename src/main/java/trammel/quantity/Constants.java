@@ -36,4 +36,8 @@ public final class Constants {
   public static Quantity years(double value) {
     return Quantity.exact(Dimension.TIME, Unit.YEAR.toKept(value));
   }
+
+  public static Quantity days(double value) {
+    return Quantity.exact(Dimension.TIME, value);
+  }
 }

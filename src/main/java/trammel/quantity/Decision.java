@@ -13,12 +13,12 @@ public enum Decision {
   ABSENT;
 
   /** Whether the limit may be broken: anything but {@link #MET}. */
-  public boolean possiblyViolated() {
+  public boolean isPossiblyViolated() {
     return this != MET;
   }
 
   /** Whether neither pass nor fail is proven. */
-  public boolean open() {
+  public boolean isOpen() {
     return this == UNDECIDED || this == ABSENT;
   }
 

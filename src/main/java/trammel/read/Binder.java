@@ -186,10 +186,14 @@ public final class Binder {
     RecordShape shape = RecordShape.of(type);
     int before = problems.count();
     Node[] written = new Node[shape.components().size()];
+    List<MapNode.Entry> inline = new ArrayList<>();
     for (MapNode.Entry entry : map.entries()) {
       int index = shape.indexOf(entry.key());
       if (index >= 0 && !takesMapKey(shape.components().get(index), scope)) {
         written[index] = entry.value();
+        if (shape.components().get(index).inline()) {
+          inline.add(entry);
+        }
       } else if (!isSource(entry) && !entry.key().equals(discriminator)) {
         keys.unknown(entry, map, keysFor(shape, scope));
       }
@@ -201,6 +205,9 @@ public final class Binder {
       Node node = written[i];
       if (component.shape().kind() == Kind.PLACE) {
         values[i] = map.place();
+      } else if (component.inline()) {
+        MapNode own = new MapNode(map.place(), map.trail(), inline);
+        values[i] = record(component.shape().type(), own, inner, null);
       } else if (takesMapKey(component, scope)) {
         values[i] = scope.key();
       } else if (node == null || node.isBlank()) {
@@ -247,8 +254,8 @@ public final class Binder {
 
   private static List<String> keysFor(RecordShape shape, Scope scope) {
     return shape.components().stream()
-        .filter(component -> component.isWritten() && !takesMapKey(component, scope))
-        .map(Component::key)
+        .filter(component -> !takesMapKey(component, scope))
+        .flatMap(component -> component.keys().stream())
         .toList();
   }
 

@@ -17,10 +17,10 @@ public @interface Measured {
   Dimension value();
 
   /** How it was come by where the file does not say: gives the uncertainty if no ± is written. */
-  Instrument by();
+  Instrument by() default Instrument.READ;
 
   /** How to measure it, as an instruction. */
-  String how();
+  String how() default "";
 
   /** What a fitter would call it; the component's own name in words if not given. */
   String name() default "";

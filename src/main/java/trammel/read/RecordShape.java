@@ -41,6 +41,7 @@ public final class RecordShape {
    * @param required whether a file must have it
    * @param nullable whether it is null where a file does not have it
    * @param takesKey whether it takes the key of the enclosing map
+   * @param inline whether its keys stand among those of the record that holds it
    * @param measured what its quantities are; null where it has none
    */
   public record Component(
@@ -50,11 +51,17 @@ public final class RecordShape {
       boolean required,
       boolean nullable,
       boolean takesKey,
+      boolean inline,
       @Nullable Measured measured) {
 
     /** Whether files have a key for it, rather than the reader filling it in. */
     public boolean isWritten() {
-      return shape.kind() != Kind.PLACE;
+      return shape.kind() != Kind.PLACE && !inline;
+    }
+
+    /** The keys a file may have for it. */
+    List<String> keys() {
+      return inline ? of(shape.type()).keys() : isWritten() ? List.of(key) : List.of();
     }
 
     /** What a fitter would call its value. */
@@ -77,8 +84,10 @@ public final class RecordShape {
     for (int i = 0; i < components.size(); i++) {
       Component component = components.get(i);
       check(component);
-      if (component.isWritten() && byKey.put(component.key(), i) != null) {
-        throw wrong(component, "has the key of another component");
+      for (String key : component.keys()) {
+        if (byKey.put(key, i) != null) {
+          throw wrong(component, "has the key of another component");
+        }
       }
     }
     this.constructor = constructor(declared);
@@ -130,6 +139,7 @@ public final class RecordShape {
         declared.isAnnotationPresent(Required.class),
         declared.getAnnotatedType().isAnnotationPresent(Nullable.class),
         declared.isAnnotationPresent(Key.class),
+        declared.isAnnotationPresent(Inline.class),
         declared.getAnnotation(Measured.class));
   }
 
@@ -156,6 +166,7 @@ public final class RecordShape {
         component.required()
             || component.nullable()
             || component.takesKey()
+            || component.inline()
             || mayBeLeftOut(component.shape());
     if (!settled) {
       throw wrong(component, "must be @Required or @Nullable");
@@ -199,10 +210,10 @@ public final class RecordShape {
 
   /** The keys a file may have for it, in order. */
   public List<String> keys() {
-    return components.stream().filter(Component::isWritten).map(Component::key).toList();
+    return components.stream().flatMap(component -> component.keys().stream()).toList();
   }
 
-  /** The index of the component with a key, or −1. */
+  /** The index of the component that has a key, or holds a record that has it inline; or −1. */
   int indexOf(String key) {
     return byKey.getOrDefault(key, -1);
   }

@@ -1,0 +1,93 @@
+package trammel.build;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import trammel.build.BuildSheet.Aims;
+import trammel.build.BuildSheet.AsFound;
+import trammel.build.BuildSheet.Measurements;
+import trammel.build.BuildSheet.Waiver;
+import trammel.catalog.Part;
+import trammel.catalog.PartKind;
+import trammel.catalog.VehicleProfile;
+import trammel.read.Place;
+import trammel.subject.Axle;
+import trammel.subject.Position;
+import trammel.subject.Side;
+
+/**
+ * A build with every name resolved: what is fitted at each wheel today, and what would be.
+ *
+ * @param title what its sheet calls it
+ * @param asFound equipment at each wheel today
+ * @param proposed equipment at each wheel after the changes
+ * @param lines what is to be bought
+ * @param kept kinds of part that stay although something new would come with its own
+ */
+public record Build(
+    String title,
+    Place place,
+    VehicleProfile vehicle,
+    Map<Position, Equipment> asFound,
+    Map<Position, Equipment> proposed,
+    List<Line> lines,
+    Set<PartKind> kept,
+    AsFound found,
+    Aims aims,
+    Measurements measurements,
+    List<Waiver> waivers) {
+
+  /**
+   * What is to be bought of one part.
+   *
+   * @param part the part, as it is fitted
+   * @param at the wheels it goes to
+   * @param units how many are on the order; 0 where the sheet leaves it to us
+   * @param kit the number of the kit it comes in; its own where it comes by itself
+   */
+  public record Line(Part part, List<Position> at, int units, String kit, Place place) {
+
+    /**
+     * How many pieces the order brings, or {@code needed} where the sheet leaves the count to us.
+     */
+    public int pieces(int needed) {
+      return units == 0 ? needed : units * part.listing().pieces();
+    }
+  }
+
+  /** Equipment of a wheel today. */
+  public Equipment before(Position position) {
+    return asFound.getOrDefault(position, Equipment.NONE);
+  }
+
+  /** Equipment of a wheel after the changes. */
+  public Equipment after(Position position) {
+    return proposed.getOrDefault(position, Equipment.NONE);
+  }
+
+  /** Whether the changes alter any of these kinds at a wheel. */
+  public boolean changes(Position position, PartKind... kinds) {
+    for (PartKind kind : kinds) {
+      if (!before(position).sameAs(after(position), kind)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether the changes alter any of these kinds at a wheel of an axle. */
+  public boolean changes(Axle axle, PartKind... kinds) {
+    return changes(Position.of(axle, Side.LEFT), kinds)
+        || changes(Position.of(axle, Side.RIGHT), kinds);
+  }
+
+  /** Whether the spare is on the vehicle. */
+  public boolean hasSpare() {
+    return found.spare() != BuildSheet.SpareUse.NONE;
+  }
+
+  /** Whether the spare takes its turn on the ground. */
+  public boolean spareRotates() {
+    return found.spare() == BuildSheet.SpareUse.IN_ROTATION;
+  }
+}

@@ -1,0 +1,259 @@
+package trammel.catalog;
+
+import static trammel.quantity.Dimension.ANGLE;
+import static trammel.quantity.Dimension.LENGTH;
+import static trammel.quantity.Dimension.MASS;
+import static trammel.quantity.Dimension.RATE;
+import static trammel.quantity.Instrument.CALIPER;
+import static trammel.quantity.Instrument.CLAIM;
+import static trammel.quantity.Instrument.SPRING_RATE;
+import static trammel.quantity.Instrument.STATED;
+import static trammel.quantity.Instrument.TAPE;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import trammel.quantity.Quantity;
+import trammel.read.Inline;
+import trammel.read.Measured;
+import trammel.read.Named;
+import trammel.read.Required;
+
+/** A part of the suspension or of what follows it. */
+public sealed interface SuspensionPart extends Part {
+
+  /** How the last coil of a spring, or the face of a seat, is shaped. */
+  enum EndShape {
+    OPEN,
+    CLOSED_GROUND,
+    PIGTAIL
+  }
+
+  /** A lift that a maker claims, and the state it was stated at; it holds nowhere else. */
+  record LiftClaim(
+      @Measured(value = LENGTH, by = CLAIM, how = "ask the maker", min = -200, max = 400)
+          Quantity lift,
+      @Measured(value = MASS, by = STATED, how = "ask the maker at which axle load", max = 10000)
+          Quantity axleLoad) {}
+
+  /** A coil spring, or a leaf pack where {@code leaf} is yes. */
+  @Named("spring")
+  record Spring(
+      @Inline Listing listing,
+      boolean leaf,
+      @Measured(value = RATE, by = SPRING_RATE, how = "spring maker's table", min = 1, max = 1000)
+          Quantity rate,
+      @Measured(value = LENGTH, by = TAPE, how = "length standing free", min = 50, max = 1800)
+          Quantity freeLength,
+      @Measured(value = LENGTH, by = TAPE, how = "maker's table", max = 800) Quantity solidLength,
+      @Measured(value = LENGTH, by = CALIPER, how = "inside the end coil", min = 20, max = 300)
+          Quantity insideDiameter,
+      @Measured(value = LENGTH, by = CALIPER, how = "over the end coil", min = 20, max = 320)
+          Quantity outsideDiameter,
+      @Nullable EndShape upperEnd,
+      @Nullable EndShape lowerEnd,
+      @Measured(value = MASS, by = STATED, how = "maker's table", max = 10000)
+          Quantity axleLoadFrom,
+      @Measured(value = MASS, by = STATED, how = "maker's table", max = 10000) Quantity axleLoadTo,
+      @Nullable LiftClaim claims)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.SPRING;
+    }
+  }
+
+  /** A ring or insert between a spring and its seat. */
+  @Named("spring-spacer")
+  record SpringSpacer(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = CALIPER, how = "caliper", min = 1, max = 150)
+          Quantity thickness,
+      @Measured(value = LENGTH, by = CALIPER, how = "caliper across the bore", max = 300)
+          Quantity insideDiameter,
+      @Measured(value = LENGTH, by = CALIPER, how = "caliper over the flange", max = 320)
+          Quantity outsideDiameter,
+      @Measured(
+              value = LENGTH,
+              by = CALIPER,
+              how = "caliper over the collar the coil sits on",
+              max = 300)
+          Quantity collarDiameter,
+      @Nullable EndShape end,
+      boolean stacks,
+      @Nullable LiftClaim claims)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.SPRING_SPACER;
+    }
+  }
+
+  /** A plate above a strut. */
+  @Named("strut-top-spacer")
+  record StrutTopSpacer(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = CALIPER, how = "caliper", min = 1, max = 100)
+          Quantity thickness,
+      @Nullable LiftClaim claims)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.STRUT_TOP_SPACER;
+    }
+  }
+
+  /** A damper. */
+  @Named("damper")
+  record Damper(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = TAPE, how = "eye to eye, pulled out", min = 150, max = 1200)
+          Quantity openLength,
+      @Measured(value = LENGTH, by = TAPE, how = "eye to eye, pushed in", min = 100, max = 1000)
+          Quantity closedLength)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.DAMPER;
+    }
+  }
+
+  /** A bracket that moves a damper's mount. */
+  @Named("damper-bracket")
+  record DamperBracket(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = CALIPER, how = "old to new hole", min = 1, max = 200)
+          Quantity shift)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.DAMPER_BRACKET;
+    }
+  }
+
+  /** An upper control arm, with the change of angle that its maker claims. */
+  @Named("upper-arm")
+  record UpperArm(
+      @Inline Listing listing,
+      @Measured(value = ANGLE, by = CLAIM, how = "ask the maker", min = -10, max = 10)
+          Quantity casterChange,
+      @Measured(value = ANGLE, by = CLAIM, how = "ask the maker", min = -10, max = 10)
+          Quantity camberChange,
+      @Measured(value = LENGTH, by = STATED, how = "ask the maker", max = 300) Quantity liftFrom,
+      @Measured(value = LENGTH, by = STATED, how = "ask the maker", max = 300) Quantity liftTo)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.UPPER_ARM;
+    }
+  }
+
+  /** A panhard bar; of one length, or adjustable between two. */
+  @Named("panhard-bar")
+  record PanhardBar(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = TAPE, how = "eye to eye", min = 300, max = 1500)
+          Quantity lengthFrom,
+      @Measured(value = LENGTH, by = TAPE, how = "eye to eye", min = 300, max = 1500)
+          Quantity lengthTo)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.PANHARD_BAR;
+    }
+  }
+
+  /** A bracket that moves one end of a panhard bar; each hole has its rise over the old one. */
+  @Named("panhard-bracket")
+  record PanhardBracket(@Inline Listing listing, List<Hole> holes) implements SuspensionPart {
+    /** One hole of the bracket. */
+    public record Hole(
+        @Required String name,
+        @Measured(value = LENGTH, by = CALIPER, how = "old to new hole", min = -150, max = 200)
+            Quantity rise) {}
+
+    @Override
+    public PartKind kind() {
+      return PartKind.PANHARD_BRACKET;
+    }
+  }
+
+  /** A link between sway bar and axle or arm. */
+  @Named("sway-bar-link")
+  record SwayBarLink(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = TAPE, how = "eye to eye", min = 40, max = 600) Quantity length)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.SWAY_BAR_LINK;
+    }
+  }
+
+  /** A bump stop. */
+  @Named("bump-stop")
+  record BumpStop(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = TAPE, how = "seat to tip", min = 10, max = 250)
+          Quantity height)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.BUMP_STOP;
+    }
+  }
+
+  /** A brake hose, breather or other line that follows the wheel. */
+  @Named("flexible-line")
+  record FlexibleLine(
+      @Inline Listing listing,
+      @Required Carries carries,
+      @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "between its fixed ends, straight",
+              min = 50,
+              max = 3000)
+          Quantity length)
+      implements SuspensionPart {
+    /** What runs in it. */
+    public enum Carries {
+      BRAKE_FLUID,
+      BREATHER,
+      SENSOR_WIRE,
+      SUSPENSION_FLUID
+    }
+
+    @Override
+    public PartKind kind() {
+      return PartKind.FLEXIBLE_LINE;
+    }
+  }
+
+  /** A link to a height sensor. */
+  @Named("height-sensor-link")
+  record HeightSensorLink(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = TAPE, how = "eye to eye", min = 20, max = 400)
+          Quantity lengthFrom,
+      @Measured(value = LENGTH, by = TAPE, how = "eye to eye", min = 20, max = 400)
+          Quantity lengthTo)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.HEIGHT_SENSOR_LINK;
+    }
+  }
+
+  /** Blocks between body and frame. */
+  @Named("body-lift-kit")
+  record BodyLiftKit(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = CALIPER, how = "caliper", min = 1, max = 150)
+          Quantity thickness)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.BODY_LIFT_KIT;
+    }
+  }
+}

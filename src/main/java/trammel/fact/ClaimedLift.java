@@ -1,0 +1,30 @@
+package trammel.fact;
+
+import static trammel.quantity.Dimension.LENGTH;
+import static trammel.quantity.Dimension.MASS;
+
+import java.util.List;
+import trammel.quantity.Quantity;
+import trammel.read.Measured;
+import trammel.subject.Subject;
+
+/**
+ * A lift that a part's maker claims.
+ *
+ * @param part part number
+ * @param claim the lift claimed
+ * @param axleLoad axle load that it was stated at
+ * @param load axle load of this vehicle
+ * @param loadDifference how far apart they are
+ */
+@Fact.Since("0.1")
+public record ClaimedLift(
+    Subject subject,
+    Standing standing,
+    List<String> parts,
+    String part,
+    @Measured(value = LENGTH, name = "claimed lift") Quantity claim,
+    @Measured(value = MASS, name = "axle load of the claim") Quantity axleLoad,
+    @Measured(value = MASS, name = "axle load") Quantity load,
+    @Measured(value = MASS, name = "axle load against the claim's") Quantity loadDifference)
+    implements Fact {}

@@ -1,0 +1,68 @@
+package trammel.judge;
+
+import org.jspecify.annotations.Nullable;
+import org.kie.api.runtime.rule.RuleContext;
+import trammel.catalog.PartKind;
+import trammel.fact.Fact;
+import trammel.fact.Standing;
+import trammel.quantity.Comparison;
+import trammel.quantity.Decision;
+
+/**
+ * The one consequence that all rules share. A rule's pattern lets through what is possibly
+ * violated; here it is decided again, and what is inserted is the rule's own kind or {@code
+ * unproven}.
+ */
+public final class Conclude {
+  private Conclude() {}
+
+  /** Concludes from a quantity held against its limit. */
+  public static void conclude(RuleContext drools, Fact fact, Comparison comparison) {
+    conclude(drools, fact, comparison, comparison.decision());
+  }
+
+  /** Concludes from tokens that agree or do not. */
+  public static void conclude(RuleContext drools, Fact fact, Decision agreement) {
+    conclude(drools, fact, null, agreement);
+  }
+
+  /** Concludes what the pattern alone has made certain. */
+  public static void conclude(RuleContext drools, Fact fact) {
+    conclude(drools, fact, null, Decision.NOT_MET);
+  }
+
+  /**
+   * Asks for a part of a kind where the limit is not met, unless a supply is there that certainly
+   * suits.
+   */
+  public static void need(RuleContext drools, Fact fact, Comparison comparison, PartKind kind) {
+    Finding finding = finding(drools, fact, comparison, comparison.decision());
+    Need need = new Need(kind, fact.subject().where());
+    drools.insertLogical(need);
+    drools.insertLogical(
+        new Need.Reason(
+            need,
+            new Finding(
+                finding.rule(), finding.kind(), fact, comparison, comparison.decision(), need)));
+  }
+
+  private static void conclude(
+      RuleContext drools, Fact fact, @Nullable Comparison comparison, Decision decision) {
+    if (decision == Decision.MET) {
+      return;
+    }
+    Finding finding = finding(drools, fact, comparison, decision);
+    if (finding.kind() == Kind.UNPROVEN && fact.standing() == Standing.SOUND_AND_NO_WORSE) {
+      drools.insertLogical(new Precedent(finding.rule(), fact));
+    } else if (!(finding.possibly() && fact.standing() != Standing.WORSE_OR_NEW)) {
+      drools.insertLogical(finding);
+    }
+  }
+
+  private static Finding finding(
+      RuleContext drools, Fact fact, @Nullable Comparison comparison, Decision decision) {
+    Kind own = Kind.named((String) drools.getRule().getMetaData().get("kind"));
+    Kind kind = decision.isOpen() && own.canLeaveUnproven() ? Kind.UNPROVEN : own;
+    return new Finding(drools.getRule().getName(), kind, fact, comparison, decision, null);
+  }
+}

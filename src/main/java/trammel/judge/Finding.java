@@ -1,0 +1,53 @@
+package trammel.judge;
+
+import org.jspecify.annotations.Nullable;
+import trammel.fact.Fact;
+import trammel.fact.Standing;
+import trammel.quantity.Comparison;
+import trammel.quantity.Decision;
+
+/**
+ * One result of a rule.
+ *
+ * @param rule the rule's id
+ * @param kind what it amounts to: the rule's own kind, or unproven
+ * @param fact what it is about
+ * @param comparison the quantity against its limit; null where tokens were compared
+ * @param decision how that came out
+ * @param need what is missing, where the rule asks for something
+ */
+public record Finding(
+    String rule,
+    Kind kind,
+    Fact fact,
+    @Nullable Comparison comparison,
+    Decision decision,
+    @Nullable Need need) {
+
+  /** Its identity, {@code rule-id@subject}, which waivers and comparisons of reports use. */
+  public String identity() {
+    return rule + "@" + fact.subject();
+  }
+
+  /** Whether it is about a part. */
+  public boolean about(String part) {
+    return fact.parts().contains(part);
+  }
+
+  /** Whether it is worded as possible only. */
+  public boolean possibly() {
+    return kind != Kind.UNPROVEN && decision.isOpen();
+  }
+
+  /**
+   * Whether it counts toward the verdict; an open question that the change does not raise is
+   * background.
+   */
+  public boolean decides() {
+    return switch (kind) {
+      case CONFLICT, ALIGNMENT, COMPANION -> true;
+      case UNPROVEN -> fact.standing() == Standing.WORSE_OR_NEW;
+      case LAW, CAUTION -> false;
+    };
+  }
+}
