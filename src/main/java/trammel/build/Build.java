@@ -14,11 +14,13 @@ import trammel.read.Place;
 import trammel.subject.Axle;
 import trammel.subject.Position;
 import trammel.subject.Side;
+import trammel.subject.Subject;
 
 /**
  * A build with every name resolved: what is fitted at each wheel today, and what would be.
  *
  * @param title what its sheet calls it
+ * @param book equipment at each wheel as the maker built it
  * @param asFound equipment at each wheel today
  * @param proposed equipment at each wheel after the changes
  * @param lines what is to be bought
@@ -28,6 +30,7 @@ public record Build(
     String title,
     Place place,
     VehicleProfile vehicle,
+    Map<Position, Equipment> book,
     Map<Position, Equipment> asFound,
     Map<Position, Equipment> proposed,
     List<Line> lines,
@@ -55,6 +58,11 @@ public record Build(
     }
   }
 
+  /** Equipment of a wheel as the maker built it. */
+  public Equipment bookAt(Position position) {
+    return book.getOrDefault(position, Equipment.NONE);
+  }
+
   /** Equipment of a wheel today. */
   public Equipment before(Position position) {
     return asFound.getOrDefault(position, Equipment.NONE);
@@ -79,6 +87,11 @@ public record Build(
   public boolean changes(Axle axle, PartKind... kinds) {
     return changes(Position.of(axle, Side.LEFT), kinds)
         || changes(Position.of(axle, Side.RIGHT), kinds);
+  }
+
+  /** Whether the sheet says that nothing touches at a station today. */
+  public boolean soundAt(Subject station) {
+    return found.noContact().stream().anyMatch(entry -> SheetCheck.covers(entry, station));
   }
 
   /** Whether the spare is on the vehicle. */

@@ -61,6 +61,12 @@ public record BuildSheet(
         default -> List.of(Position.valueOf(name()));
       };
     }
+
+    /** As files write it. */
+    @Override
+    public String toString() {
+      return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
   }
 
   /**

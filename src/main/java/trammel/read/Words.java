@@ -7,14 +7,14 @@ import java.util.Optional;
 import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 
 /** The language of keys and messages. */
-final class Words {
+public final class Words {
   private static final int SHOWN = 60;
   private static final int FEW = 20;
 
   private Words() {}
 
   /** {@code pilotLength} or {@code PILOT_LENGTH} as {@code pilot-length}. */
-  static String kebab(String name) {
+  public static String kebab(String name) {
     if (name.indexOf('_') >= 0 || name.equals(name.toUpperCase(Locale.ROOT))) {
       return name.toLowerCase(Locale.ROOT).replace('_', '-');
     }
@@ -34,7 +34,7 @@ final class Words {
   }
 
   /** {@code pilot-length} as {@code pilot length}. */
-  static String spaced(String key) {
+  public static String spaced(String key) {
     return key.replace('-', ' ');
   }
 
@@ -43,7 +43,7 @@ final class Words {
   }
 
   /** A user's text as a message shows it: in quotes, on one line, short, with nothing hidden. */
-  static String quoted(String text) {
+  public static String quoted(String text) {
     StringBuilder shown = new StringBuilder("\"");
     int[] all = text.codePoints().limit(SHOWN + 1L).toArray();
     for (int i = 0; i < Math.min(all.length, SHOWN); i++) {
@@ -59,7 +59,7 @@ final class Words {
   }
 
   /** {@code a, b or c}; of a long list only its beginning. */
-  static String anyOf(Collection<String> choices) {
+  public static String anyOf(Collection<String> choices) {
     List<String> shown = choices.stream().limit(FEW).toList();
     if (choices.size() > FEW) {
       return String.join(", ", shown) + " and " + (choices.size() - FEW) + " more";
@@ -71,7 +71,7 @@ final class Words {
   }
 
   /** The choice that a user most likely meant, if one is near enough. */
-  static Optional<String> nearest(String found, Collection<String> choices) {
+  public static Optional<String> nearest(String found, Collection<String> choices) {
     String plain = plain(found);
     int most = Math.min(3, Math.max(1, plain.length() / 3));
     DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance(most);
@@ -92,7 +92,7 @@ final class Words {
   }
 
   /** Advice that names the nearest choice, or else what the caller has to say. */
-  static String didYouMean(String found, Collection<String> choices, String otherwise) {
+  public static String didYouMean(String found, Collection<String> choices, String otherwise) {
     return nearest(found, choices).map(near -> "Did you mean " + near + "?").orElse(otherwise);
   }
 }

@@ -48,10 +48,10 @@ class DecisionTest {
   @Test
   void onlyMetIsSafe() {
     assertThat(Decision.values())
-        .filteredOn(decision -> !decision.possiblyViolated())
+        .filteredOn(decision -> !decision.isPossiblyViolated())
         .containsExactly(Decision.MET);
     assertThat(Decision.values())
-        .filteredOn(Decision::open)
+        .filteredOn(Decision::isOpen)
         .containsExactly(Decision.UNDECIDED, Decision.ABSENT);
     assertThat(Decision.of(true)).isEqualTo(Decision.MET);
     assertThat(Decision.of(false)).isEqualTo(Decision.NOT_MET);

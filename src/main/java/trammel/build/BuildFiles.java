@@ -1,0 +1,57 @@
+package trammel.build;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import trammel.catalog.Catalog;
+import trammel.catalog.CatalogFiles;
+import trammel.read.Binder;
+import trammel.read.MapNode;
+import trammel.read.Node;
+import trammel.read.Problems;
+import trammel.read.TextNode;
+import trammel.read.YamlReader;
+
+/** Reads build sheets and order files, and resolves them against a catalog. */
+public final class BuildFiles {
+  private BuildFiles() {}
+
+  /**
+   * The folder of the catalog that a sheet names, or else of the nearest one above it.
+   *
+   * @throws trammel.read.UnreadableFile if the sheet cannot be read or there is no catalog
+   */
+  public static Path catalogFolder(Path file) {
+    Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElseThrow();
+    Optional<Node> named =
+        tree(file) instanceof MapNode map ? map.get("catalog") : Optional.empty();
+    return named.isPresent() && named.get() instanceof TextNode text && !text.isBlank()
+        ? CatalogFiles.find(folder.resolve(text.text()).normalize())
+        : CatalogFiles.find(folder);
+  }
+
+  /**
+   * Reads and resolves a build sheet or an order file.
+   *
+   * @throws trammel.read.UnreadableFile with everything that is wrong with it
+   */
+  public static Build read(Path file, Catalog catalog) {
+    Node tree = tree(file);
+    Problems problems = new Problems();
+    boolean order = tree instanceof MapNode map && map.get("order").isPresent();
+    Optional<Build> build =
+        order
+            ? Binder.bind(OrderFile.class, tree, problems)
+                .flatMap(found -> new Resolver(catalog, problems).resolve(found))
+            : Binder.bind(BuildSheet.class, tree, problems)
+                .flatMap(found -> new Resolver(catalog, problems).resolve(found));
+    problems.refuseIfAny();
+    return build.orElseThrow();
+  }
+
+  private static Node tree(Path file) {
+    Problems problems = new Problems();
+    Optional<Node> node = YamlReader.read(file, file, problems);
+    problems.refuseIfAny();
+    return node.orElseThrow();
+  }
+}

@@ -1,0 +1,122 @@
+package trammel.catalog;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import trammel.read.Binder;
+import trammel.read.Place;
+import trammel.read.Problems;
+import trammel.read.Required;
+import trammel.read.Words;
+import trammel.read.YamlReader;
+
+/** Reads a catalog: a folder with {@code catalog.yaml}, {@code vehicles/} and {@code parts/}. */
+public final class CatalogFiles {
+  /** The file that marks a catalog's folder. */
+  public static final String HEAD = "catalog.yaml";
+
+  private CatalogFiles() {}
+
+  /** The head of a catalog. */
+  record Head(@Required String catalog, @Required String currency) {}
+
+  /** A family of parts in one file. */
+  record Family(@Required String family, @Nullable String maker, List<Part> parts) {}
+
+  /**
+   * The nearest folder, from a place upward, that holds a catalog.
+   *
+   * @throws trammel.read.UnreadableFile if there is none
+   */
+  public static Path find(Path from) {
+    Path folder = from.toAbsolutePath().normalize();
+    while (folder != null && !Files.isRegularFile(folder.resolve(HEAD))) {
+      folder = folder.getParent();
+    }
+    if (folder == null) {
+      Problems problems = new Problems();
+      problems.add(
+          Place.of(from.toString()),
+          "no " + HEAD + " in this folder or any above it; expected a catalog",
+          "Name the catalog's folder in the sheet (catalog: ../my-catalog), or with --catalog.");
+      problems.refuseIfAny();
+    }
+    return folder;
+  }
+
+  /**
+   * Reads a whole catalog.
+   *
+   * @throws trammel.read.UnreadableFile with everything that is wrong in any of its files
+   */
+  public static Catalog read(Path folder) {
+    Problems problems = new Problems();
+    Optional<Head> head = bind(Head.class, folder.resolve(HEAD), problems);
+    Map<String, VehicleProfile> vehicles = new LinkedHashMap<>();
+    for (Path file : files(folder.resolve("vehicles"), ".vehicle.yaml")) {
+      bind(VehicleProfile.class, file, problems)
+          .ifPresent(profile -> put(vehicles, profile, problems));
+    }
+    Map<String, Part> parts = new LinkedHashMap<>();
+    for (Path file : files(folder.resolve("parts"), ".parts.yaml")) {
+      bind(Family.class, file, problems)
+          .ifPresent(family -> family.parts().forEach(part -> put(parts, part, problems)));
+    }
+    problems.refuseIfAny();
+    new References(parts, problems).check(vehicles.values());
+    problems.refuseIfAny();
+    return new Catalog(
+        head.orElseThrow().catalog(), head.orElseThrow().currency(), vehicles, parts);
+  }
+
+  private static <T> Optional<T> bind(Class<T> type, Path file, Problems problems) {
+    return YamlReader.read(file, file, problems).flatMap(node -> Binder.bind(type, node, problems));
+  }
+
+  private static void put(
+      Map<String, VehicleProfile> vehicles, VehicleProfile profile, Problems problems) {
+    VehicleProfile before = vehicles.putIfAbsent(profile.vehicle(), profile);
+    if (before != null) {
+      problems.add(
+          profile.place(),
+          "a second vehicle called "
+              + Words.quoted(profile.vehicle())
+              + "; the first is at "
+              + before.place(),
+          "Give one of them another name.");
+    }
+  }
+
+  private static void put(Map<String, Part> parts, Part part, Problems problems) {
+    Part before = parts.putIfAbsent(part.number(), part);
+    if (before != null) {
+      problems.add(
+          part.listing().place(),
+          "a second part numbered "
+              + Words.quoted(part.number())
+              + "; the first is at "
+              + before.listing().place(),
+          "Give one of them its own number, or remove it.");
+    }
+  }
+
+  private static List<Path> files(Path folder, String ending) {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> found = Files.list(folder)) {
+      return new ArrayList<>(
+          found.filter(file -> file.getFileName().toString().endsWith(ending)).sorted().toList());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,3 @@
+/** The commands: thin, they read, judge, report and print. */
+@org.jspecify.annotations.NullMarked
+package trammel.cli;

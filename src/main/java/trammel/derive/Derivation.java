@@ -1,0 +1,53 @@
+package trammel.derive;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import trammel.build.Build;
+import trammel.fact.Fact;
+import trammel.subject.Position;
+
+/** Everything that follows from a build, before anybody judges it. */
+public final class Derivation {
+  final Build build;
+  final LocalDate on;
+  final Figures figures = new Figures();
+  final List<Fact> facts = new ArrayList<>();
+  private final Map<Position, WheelEnd> before = new EnumMap<>(Position.class);
+  private final Map<Position, WheelEnd> after = new EnumMap<>(Position.class);
+
+  private Derivation(Build build, LocalDate on) {
+    this.build = build;
+    this.on = on;
+    for (Position position : Position.values()) {
+      before.put(position, new WheelEnd(build.before(position), figures));
+      after.put(position, new WheelEnd(build.after(position), figures));
+    }
+  }
+
+  /**
+   * The facts of a build.
+   *
+   * @param on the day it is checked, for ages
+   */
+  public static List<Fact> facts(Build build, LocalDate on) {
+    Derivation derivation = new Derivation(build, on);
+    new HubFacts(derivation).add();
+    new TireFacts(derivation).add();
+    new HeightFacts(derivation).add();
+    new ClearanceFacts(derivation).add();
+    new VehicleFacts(derivation).add();
+    new OrderFacts(derivation).add();
+    return List.copyOf(derivation.facts);
+  }
+
+  WheelEnd before(Position position) {
+    return before.get(position);
+  }
+
+  WheelEnd after(Position position) {
+    return after.get(position);
+  }
+}

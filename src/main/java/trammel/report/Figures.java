@@ -1,0 +1,63 @@
+package trammel.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.jspecify.annotations.Nullable;
+import trammel.quantity.Comparison;
+import trammel.quantity.Dimension;
+import trammel.quantity.Quantity;
+import trammel.quantity.Unit;
+import trammel.read.QuantityWriter;
+
+/** Quantities as a report prints them. */
+final class Figures {
+  /** Kept units to this many decimals in data: far below anything a workshop can measure. */
+  private static final int DECIMALS = 6;
+
+  private static final int DAYS_BETTER_SAID_IN_YEARS = 730;
+
+  private Figures() {}
+
+  /** With uncertainty, and in both units the trade uses: {@code 6.2 ± 3.4 mm (0.24 in)}. */
+  static String text(Quantity quantity) {
+    if (!quantity.isKnown()) {
+      return QuantityWriter.value(quantity);
+    }
+    if (quantity.dimension() == Dimension.TIME && quantity.value() >= DAYS_BETTER_SAID_IN_YEARS) {
+      double years = Unit.YEAR.fromKept(quantity.value());
+      return BigDecimal.valueOf(years).setScale(1, RoundingMode.HALF_UP) + " years";
+    }
+    String value = QuantityWriter.value(quantity);
+    String second = QuantityWriter.both(quantity).substring(value.length());
+    return QuantityWriter.uncertain(quantity) + second;
+  }
+
+  /** A value against its limit: {@code gap 6.2 ± 3.4 mm (0.24 in); at least 8 mm wanted}. */
+  static String against(Comparison comparison) {
+    return (named(comparison.quantity()) + " " + text(comparison.quantity())).strip()
+        + "; wanted: "
+        + comparison.sense().words()
+        + " "
+        + text(comparison.limit());
+  }
+
+  static String named(Quantity quantity) {
+    return quantity.name().isEmpty() ? "value" : quantity.name();
+  }
+
+  /** The number in its kept unit for data; null where absent. */
+  static @Nullable Double number(Quantity quantity) {
+    return quantity.isKnown() ? rounded(quantity.value()) : null;
+  }
+
+  /** The expanded uncertainty for data; null where the quantity is absent. */
+  static @Nullable Double expanded(Quantity quantity) {
+    return quantity.isKnown() ? rounded(quantity.expanded()) : null;
+  }
+
+  private static double rounded(double value) {
+    double result =
+        BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_EVEN).doubleValue();
+    return result == 0 ? 0 : result;
+  }
+}

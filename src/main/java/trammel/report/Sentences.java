@@ -1,0 +1,148 @@
+package trammel.report;
+
+import java.lang.reflect.RecordComponent;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import trammel.catalog.PartKind;
+import trammel.fact.Fact;
+import trammel.judge.Finding;
+import trammel.judge.Kind;
+import trammel.judge.Rule;
+import trammel.quantity.Absence;
+import trammel.quantity.Comparison;
+import trammel.quantity.Decision;
+import trammel.quantity.Formula;
+import trammel.quantity.Quantity;
+import trammel.read.Words;
+
+/** What a finding says, in words a parts counter reads. */
+final class Sentences {
+  private static final Pattern NAME = Pattern.compile("\\{([a-z-]+)}");
+  private static final Formula SHORT = new Formula("short by", "−margin", "definition");
+
+  private final Finding finding;
+  private final Rule rule;
+
+  Sentences(Finding finding, Rule rule) {
+    this.finding = finding;
+    this.rule = rule;
+  }
+
+  /** The finding in one sentence, without its place. */
+  String sentence() {
+    if (finding.kind() == Kind.UNPROVEN || finding.decision() == Decision.ABSENT) {
+      return "It is open whether " + lowerFirst(rule.title()) + ": " + whyOpen() + ".";
+    }
+    String said = upperFirst(filled(rule.says()));
+    return finding.possibly() ? "Possibly: " + said : said;
+  }
+
+  /** The value against its limit, where the sentence does not already say it. */
+  String figures() {
+    Comparison comparison = finding.comparison();
+    boolean said = finding.kind() == Kind.UNPROVEN || finding.decision() == Decision.ABSENT;
+    return comparison == null || said ? "" : Figures.against(comparison);
+  }
+
+  private String whyOpen() {
+    Comparison comparison = finding.comparison();
+    if (comparison == null) {
+      return "a mark or name that decides it is not known";
+    }
+    if (comparison.decision() == Decision.ABSENT) {
+      List<Absence> missing = Absences.behind(comparison.margin());
+      return missing.stream()
+          .map(absence -> absence.what() + " is not known (" + absence.reason() + ")")
+          .distinct()
+          .collect(Collectors.joining("; "));
+    }
+    return Figures.named(comparison.quantity())
+        + " is "
+        + Figures.text(comparison.quantity())
+        + " against "
+        + comparison.sense().words()
+        + " "
+        + Figures.text(comparison.limit())
+        + ", closer than it is known";
+  }
+
+  /**
+   * A template with its names filled in.
+   *
+   * @throws IllegalStateException if it names what the fact does not have
+   */
+  String filled(String template) {
+    return NAME.matcher(template)
+        .replaceAll(
+            found -> java.util.regex.Matcher.quoteReplacement(value(found.group(1), template)));
+  }
+
+  private String value(String name, String template) {
+    Comparison comparison = finding.comparison();
+    if (comparison != null && name.equals("short")) {
+      return Figures.text(SHORT.linear(-1, comparison.margin()));
+    }
+    if (comparison != null && name.equals("value")) {
+      return Figures.text(comparison.quantity());
+    }
+    if (finding.need() != null && name.equals("need")) {
+      return finding.need().kind().words();
+    }
+    Optional<String> component = component(finding.fact(), name);
+    if (component.isEmpty() && comparison != null && name.equals("limit")) {
+      return Figures.text(comparison.limit());
+    }
+    return component.orElseThrow(
+        () ->
+            new IllegalStateException(
+                rule.id() + " names {" + name + "}, which its fact does not have: " + template));
+  }
+
+  private static Optional<String> component(Fact fact, String name) {
+    for (RecordComponent component : fact.getClass().getRecordComponents()) {
+      if (Words.kebab(component.getName()).equals(name)) {
+        try {
+          return Optional.of(text(component.getAccessor().invoke(fact)));
+        } catch (ReflectiveOperationException e) {
+          throw new IllegalStateException("cannot read " + name + " of " + fact, e);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static String text(@Nullable Object value) {
+    if (value == null) {
+      return "not stated";
+    }
+    if (value instanceof Quantity quantity) {
+      return Figures.text(quantity);
+    }
+    if (value instanceof PartKind kind) {
+      return kind.words();
+    }
+    if (value instanceof Boolean yes) {
+      return yes ? "yes" : "no";
+    }
+    if (value instanceof List<?> list) {
+      return list.stream().map(Sentences::text).collect(Collectors.joining(", "));
+    }
+    if (value instanceof Enum<?> choice) {
+      return choice.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+    return value.toString().isBlank() ? "not stated" : value.toString();
+  }
+
+  static String upperFirst(String text) {
+    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+
+  private static String lowerFirst(String text) {
+    boolean abbreviation = text.length() > 1 && Character.isUpperCase(text.charAt(1));
+    return abbreviation ? text : Character.toLowerCase(text.charAt(0)) + text.substring(1);
+  }
+}

@@ -1,0 +1,72 @@
+package trammel.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The command from a file to a verdict and an exit status. */
+class CheckTest {
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  private int run(String... arguments) {
+    return Main.run(
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        new PrintStream(err, true, StandardCharsets.UTF_8),
+        arguments);
+  }
+
+  private String shown() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "cairnback-same-size, 0, FITS.",
+    "cairnback-too-wide, 5, DOES NOT FIT.",
+    "stonecrop-unmarked-wheels, 4, NOT PROVEN.",
+    "millwren-all-terrain, 0, FITS.",
+    "cairnback-wheels-without-rings, 3, FITS WITH ADDITIONS."
+  })
+  void demoSheetsReachEveryVerdict(String sheet, int status, String verdict) {
+    assertThat(run("check", "--on", "2026-11-25", "catalog-demo/builds/" + sheet + ".build.yaml"))
+        .isEqualTo(status);
+    assertThat(shown()).startsWith(verdict);
+    assertThat(shown().lines())
+        .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+  }
+
+  @Test
+  void theWorstOfSeveralFilesDecidesTheStatus() {
+    int status =
+        run(
+            "check",
+            "--on",
+            "2026-11-25",
+            "catalog-demo/builds/cairnback-same-size.build.yaml",
+            "catalog-demo/builds/cairnback-too-wide.build.yaml");
+    assertThat(status).isEqualTo(5);
+    assertThat(shown()).contains("FITS.", "DOES NOT FIT.");
+  }
+
+  @Test
+  void anUnknownPartIsALocatedProblemAndNeverAVerdict(@TempDir Path folder) throws IOException {
+    Path sheet = folder.resolve("wrong.build.yaml");
+    Files.writeString(
+        sheet, "build: wrong\nvehicle: cairnback\nchanges:\n  - { add: HR-2656571, at: all }\n");
+    assertThat(run("check", "--catalog", "catalog-demo", sheet.toString())).isEqualTo(2);
+    assertThat(shown()).isEmpty();
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .contains("wrong.build.yaml:4:", "HR-2656571", "Did you mean HR-2656517?")
+        .doesNotContain("\tat ");
+  }
+}
