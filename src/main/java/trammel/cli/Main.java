@@ -1,144 +1,117 @@
 package trammel.cli;
 
-import java.io.PrintStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.time.LocalDate;
-import java.util.List;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import trammel.build.Build;
-import trammel.build.BuildFiles;
-import trammel.catalog.Catalog;
-import trammel.catalog.CatalogFiles;
-import trammel.derive.Derivation;
-import trammel.judge.Judge;
-import trammel.judge.Judgement;
-import trammel.judge.Rule;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.UnmatchedArgumentException;
 import trammel.read.UnreadableFile;
-import trammel.report.Report;
-import trammel.report.TextReport;
 
-/** The program: {@code check} a build sheet, list the {@code rules}. */
+/** The program. */
 @Command(
     name = "trammel",
-    description = "Checks whether wheels, tires and lift parts fit a vehicle and each other.",
-    subcommands = {Main.Check.class, Main.Rules.class},
-    mixinStandardHelpOptions = true,
-    version = "0.1.0")
-public final class Main implements Callable<Integer> {
-  private static final int OUR_FAULT = 1;
-  private static final int UNREADABLE = 2;
+    header = "Says whether wheels, tires and lift parts fit a vehicle and each other, and why.",
+    description = {
+      "",
+      "Example:  trammel check order-1187.build.yaml",
+      "          trammel working order-1187.build.yaml 1",
+      ""
+    },
+    synopsisSubcommandLabel = "COMMAND",
+    versionProvider = Main.Version.class,
+    subcommands = {
+      CheckCommand.class,
+      WorkingCommand.class,
+      CatalogCommand.class,
+      RulesCommand.class
+    },
+    footer = {"", "Local law and a licensed mechanic or engineer have the last word."})
+public final class Main {
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      scope = ScopeType.INHERIT,
+      description = "Show this help.")
+  @SuppressWarnings("unused") // what counts is that it was given
+  private boolean help;
 
-  /** Exit statuses from the worst to the best. */
-  private static final List<Integer> WORST_FIRST = List.of(OUR_FAULT, UNREADABLE, 5, 6, 4, 3, 0);
+  @Option(names = "--version", versionHelp = true, description = "Show the version.")
+  @SuppressWarnings("unused") // as above
+  private boolean version;
 
-  /** Runs a command line and ends the program with its status. */
+  /** Runs the program and ends with its exit status. */
   public static void main(String[] arguments) {
-    System.exit(run(System.out, System.err, arguments));
+    PrintWriter out = utf8(FileDescriptor.out);
+    PrintWriter err = utf8(FileDescriptor.err);
+    int status = run(out, err, arguments);
+    out.flush();
+    err.flush();
+    System.exit(status);
   }
 
-  /** Runs a command line; results go to one stream, notices and errors to the other. */
-  static int run(PrintStream out, PrintStream err, String... arguments) {
-    PrintStream results = new PrintStream(out, true, StandardCharsets.UTF_8);
-    PrintStream notices = new PrintStream(err, true, StandardCharsets.UTF_8);
-    CommandLine line =
-        new CommandLine(new Main())
-            .setOut(new java.io.PrintWriter(results, true, StandardCharsets.UTF_8))
-            .setErr(new java.io.PrintWriter(notices, true, StandardCharsets.UTF_8))
-            .setCaseInsensitiveEnumValuesAllowed(true);
-    line.setExecutionExceptionHandler(
-        (problem, command, parsed) -> {
-          notices.println("Something is wrong in the program itself: " + problem.getMessage());
-          return OUR_FAULT;
-        });
+  private static PrintWriter utf8(FileDescriptor descriptor) {
+    return new PrintWriter(
+        new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8));
+  }
+
+  /**
+   * Runs one command line.
+   *
+   * @return the exit status
+   */
+  static int run(PrintWriter out, PrintWriter err, String... arguments) {
+    CommandLine line = new CommandLine(new Main());
+    line.setOut(out);
+    line.setErr(err);
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setUsageHelpWidth(80);
+    line.setParameterExceptionHandler(Main::wrongUse);
+    line.setExecutionExceptionHandler((failure, command, parsed) -> failed(failure, err));
     return line.execute(arguments);
   }
 
-  @Override
-  public Integer call() {
-    CommandLine.usage(this, System.err);
-    return UNREADABLE;
+  private static int wrongUse(ParameterException mistake, String[] arguments) {
+    CommandLine command = mistake.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println("trammel: " + mistake.getMessage());
+    UnmatchedArgumentException.printSuggestions(mistake, err);
+    err.println("  " + command.getCommandSpec().qualifiedName() + " --help shows how to use it.");
+    err.flush();
+    return ExitStatus.UNREADABLE;
   }
 
-  /** Judges build sheets and order files. */
-  @Command(
-      name = "check",
-      description = "Judges build sheets and order files: what fits, what is missing, and why.",
-      mixinStandardHelpOptions = true)
-  static final class Check implements Callable<Integer> {
-    @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
-
-    @Parameters(arity = "1..*", paramLabel = "FILE", description = "build sheets or order files")
-    private List<Path> files;
-
-    @Option(names = "--catalog", paramLabel = "FOLDER", description = "the catalog's folder")
-    private @Nullable Path catalog;
-
-    @Option(names = "--on", paramLabel = "DATE", description = "the day to check for, 2026-11-25")
-    private @Nullable LocalDate on;
-
-    @Override
-    public Integer call() {
-      int worst = 0;
-      try (Judge judge = Judge.ofBaseBook()) {
-        for (Path file : files) {
-          int status = check(file, judge);
-          worst = WORST_FIRST.indexOf(status) < WORST_FIRST.indexOf(worst) ? status : worst;
-        }
-      }
-      return worst;
+  private static int failed(Exception failure, PrintWriter err) {
+    boolean usersOwn =
+        failure instanceof UnreadableFile
+            || failure instanceof Mistake
+            || failure instanceof UncheckedIOException;
+    if (usersOwn) {
+      err.println("trammel: " + failure.getMessage());
+    } else {
+      err.println("trammel: the program has failed; this is not your sheet's fault.");
+      err.println("  Please report what follows, with the sheet and the catalog.");
+      failure.printStackTrace(err);
     }
-
-    private int check(Path file, Judge judge) {
-      try {
-        Path folder = catalog == null ? BuildFiles.catalogFolder(file) : CatalogFiles.find(catalog);
-        Catalog parts = CatalogFiles.read(folder);
-        Build build = BuildFiles.read(file, parts);
-        LocalDate day = on == null ? LocalDate.now(java.time.ZoneId.systemDefault()) : on;
-        Judgement judgement = judge.judge(Derivation.facts(build, day));
-        Report report = Report.of(build, judgement, judge, day);
-        spec.commandLine().getOut().print(TextReport.of(report));
-        spec.commandLine().getOut().flush();
-        return report.verdict().exitStatus();
-      } catch (UnreadableFile unreadable) {
-        unreadable.problems().forEach(p -> spec.commandLine().getErr().println(p));
-        return UNREADABLE;
-      }
-    }
+    err.flush();
+    return usersOwn ? ExitStatus.UNREADABLE : ExitStatus.OUR_FAULT;
   }
 
-  /** Lists the rules in force. */
-  @Command(
-      name = "rules",
-      description = "Lists the rules in force, or shows one of them.",
-      mixinStandardHelpOptions = true)
-  static final class Rules implements Callable<Integer> {
-    @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
-
-    @Parameters(arity = "0..1", paramLabel = "ID", description = "a rule to show whole")
-    private @Nullable String id;
-
+  /** The version that the packaged program bears. */
+  static final class Version implements IVersionProvider {
     @Override
-    public Integer call() {
-      try (Judge judge = Judge.ofBaseBook()) {
-        for (Rule rule : judge.rules()) {
-          if (id == null) {
-            spec.commandLine().getOut().printf("%-32s %s%n", rule.id(), rule.title());
-          } else if (rule.id().equals(id)) {
-            spec.commandLine()
-                .getOut()
-                .printf(
-                    "%s (%s)%n%s.%nWhy: %s%nSource: %s%n",
-                    rule.id(), rule.kind(), rule.title(), rule.reason(), rule.source());
-          }
-        }
-        return 0;
-      }
+    public String[] getVersion() {
+      String packaged = Main.class.getPackage().getImplementationVersion();
+      return new String[] {"trammel " + (packaged == null ? "(not packaged)" : packaged)};
     }
   }
 }

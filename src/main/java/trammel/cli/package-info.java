@@ -1,3 +1,3 @@
-/** The commands: thin, they read, judge, report and print. */
+/** The command line: thin commands that read, ask the other packages, and print. */
 @org.jspecify.annotations.NullMarked
 package trammel.cli;

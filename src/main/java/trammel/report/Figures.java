@@ -1,6 +1,7 @@
 package trammel.report;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
 import trammel.quantity.Comparison;
@@ -28,17 +29,22 @@ final class Figures {
       return BigDecimal.valueOf(years).setScale(1, RoundingMode.HALF_UP) + " years";
     }
     String value = QuantityWriter.value(quantity);
+    if (quantity.value() == 0 && quantity.expanded() == 0) {
+      return value;
+    }
     String second = QuantityWriter.both(quantity).substring(value.length());
     return QuantityWriter.uncertain(quantity) + second;
   }
 
-  /** A value against its limit: {@code gap 6.2 ± 3.4 mm (0.24 in); at least 8 mm wanted}. */
-  static String against(Comparison comparison) {
-    return (named(comparison.quantity()) + " " + text(comparison.quantity())).strip()
-        + "; wanted: "
-        + comparison.sense().words()
-        + " "
-        + text(comparison.limit());
+  /**
+   * A value against its limit: {@code gap 6.2 ± 3.4 mm (0.24 in); wanted: at least 8 mm (0.31 in)}.
+   *
+   * @param said what was said before; a value that stands there is not told twice
+   */
+  static String against(Comparison comparison, String said) {
+    String value = text(comparison.quantity());
+    String limit = "wanted: " + comparison.sense().words() + " " + text(comparison.limit());
+    return said.contains(value) ? limit : named(comparison.quantity()) + " " + value + "; " + limit;
   }
 
   static String named(Quantity quantity) {
@@ -59,5 +65,12 @@ final class Figures {
     double result =
         BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_EVEN).doubleValue();
     return result == 0 ? 0 : result;
+  }
+
+  /** A number to so many significant digits, in plain digits. */
+  static String rounded(double number, int digits) {
+    return new BigDecimal(number, new MathContext(digits, RoundingMode.HALF_EVEN))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 }

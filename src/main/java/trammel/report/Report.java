@@ -1,174 +1,167 @@
 package trammel.report;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import trammel.build.Build;
-import trammel.build.BuildSheet.Waiver;
-import trammel.catalog.PartKind;
-import trammel.judge.Finding;
-import trammel.judge.Judge;
-import trammel.judge.Judgement;
-import trammel.judge.Kind;
-import trammel.judge.Precedent;
-import trammel.judge.Rule;
-import trammel.quantity.Absence;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What a check came to, ready to be shown.
+ * All that a check has to say, ready to be printed, drawn or sent.
  *
- * @param findings what was found, gravest first; what says the same of several places stands once
- * @param background open questions that the change does not raise
- * @param measuring how to get what is missing, by tool
+ * @param verdict what the sheet amounts to
+ * @param decidedBy the one thing that decides it
+ * @param law what is said of the law; null where the sheet names no place
+ * @param place the place whose law would apply; null where the sheet names none
+ * @param build the sheet's title
+ * @param sheet the sheet's file
+ * @param vehicle maker and model
+ * @param date the day it was checked for
+ * @param findings what counts, gravest first; then what was waived
+ * @param possible cautions that may or may not hold
+ * @param background open questions that the change neither raises nor worsens
+ * @param holds order lines to hold back
+ * @param additions what to add to the order
+ * @param measuring what to measure, most useful tool first
  * @param precedents what is met because the vehicle is sound there as found
- * @param notChecked kinds of part on the sheet that no rule judges
- * @param notices what became of the waivers
+ * @param parts the parts that are spoken of
+ * @param notChecked added parts that no rule judges
+ * @param notices what is to be said of the sheet's waivers
+ * @param cautions what to know before any wrench turns
+ * @param books the rule books that judged
  */
 public record Report(
     Verdict verdict,
+    String decidedBy,
+    @Nullable String law,
+    @Nullable String place,
     String build,
+    String sheet,
     String vehicle,
-    LocalDate on,
-    Optional<String> place,
+    LocalDate date,
     List<Item> findings,
+    List<Item> possible,
     List<Item> background,
-    Map<String, Set<String>> measuring,
-    List<String> precedents,
+    List<Item> holds,
+    List<Addition> additions,
+    List<Tool> measuring,
+    List<Precedent> precedents,
+    List<NamedPart> parts,
     List<String> notChecked,
     List<String> notices,
-    int rules) {
+    List<String> cautions,
+    List<Book> books) {
+
+  /** Every finding, in the order of numbers. */
+  public Stream<Item> items() {
+    return Stream.of(findings, possible, background, holds).flatMap(List::stream);
+  }
 
   /**
    * One finding.
    *
-   * @param identities {@code rule-id@subject} of each place it is said of
-   * @param settle what a fitter would try, in order
+   * @param id its identity, {@code rule-id@subject}
+   * @param number its number in this report; findings that say the same of several places share one
+   * @param kind what it amounts to
+   * @param subject the one place it is about
+   * @param where all places of its number, in words
+   * @param sentence what is found
+   * @param figures the value and its uncertainty against the limit, in words; empty where the
+   *     sentence says it or tokens were compared
+   * @param value the value judged; null where it is absent or tokens were compared
+   * @param limit what it was held against
+   * @param margin how far inside the limit it lies; negative outside
+   * @param uncertainty expanded uncertainty (k = 2) of the margin
+   * @param unit the unit of all four
+   * @param reason why it matters
+   * @param source document and clause of the rule
+   * @param decides whether the verdict rests on it
+   * @param waived who lives with it, and until when; null where nobody does
+   * @param remedies what would settle it, in the order a fitter would try
    */
   public record Item(
-      Kind kind,
-      List<String> identities,
-      List<String> where,
+      String id,
+      int number,
+      String rule,
+      String kind,
+      String subject,
+      String where,
       String sentence,
       String figures,
+      @Nullable Double value,
+      @Nullable Double uncertainty,
+      @Nullable Double limit,
+      @Nullable Double margin,
+      @Nullable String unit,
       String reason,
-      List<String> settle,
-      boolean waived) {}
+      String source,
+      boolean safetyCritical,
+      boolean decides,
+      @Nullable Waived waived,
+      List<String> remedies) {
 
-  /** The report of a judged build on a day. */
-  public static Report of(Build build, Judgement judgement, Judge judge, LocalDate on) {
-    List<String> notices = new ArrayList<>();
-    Set<String> waived = waived(build, judgement, judge, on, notices);
-    Set<String> notChecked = new LinkedHashSet<>();
-    for (Build.Line line : build.lines()) {
-      PartKind kind = line.part().kind();
-      if (!judge.judges(kind)) {
-        notChecked.add(kind.words() + " " + line.part().number());
-      }
+    Item numbered(int newNumber, String newWhere) {
+      return new Item(
+          id,
+          newNumber,
+          rule,
+          kind,
+          subject,
+          newWhere,
+          sentence,
+          figures,
+          value,
+          uncertainty,
+          limit,
+          margin,
+          unit,
+          reason,
+          source,
+          safetyCritical,
+          decides,
+          waived,
+          remedies);
     }
-    Verdict verdict = notChecked.isEmpty() ? Verdict.FITS : Verdict.NOT_PROVEN;
-    List<Finding> shown = new ArrayList<>();
-    List<Finding> background = new ArrayList<>();
-    Map<String, Set<String>> measuring = new LinkedHashMap<>();
-    for (Finding finding : judgement.findings()) {
-      boolean open = finding.kind() == Kind.UNPROVEN;
-      (open && !finding.decides() ? background : shown).add(finding);
-      if (finding.decides() && !waived.contains(finding.identity())) {
-        verdict = Verdict.worst(List.of(verdict, verdict(finding.kind())));
-      }
-      if (open && finding.decides() && finding.comparison() != null) {
-        for (Absence absence : Absences.behind(finding.comparison().margin())) {
-          measuring
-              .computeIfAbsent(absence.instrument().words(), tool -> new LinkedHashSet<>())
-              .add(absence.what() + ": " + absence.how());
-        }
-      }
-    }
-    return new Report(
-        verdict,
-        build.title(),
-        build.vehicle().words(),
-        on,
-        Optional.ofNullable(build.found().registeredAt()),
-        items(shown, judge, waived),
-        items(background, judge, waived),
-        measuring,
-        precedents(judgement.precedents()),
-        List.copyOf(notChecked),
-        notices,
-        judge.rules().size());
   }
 
-  private static Verdict verdict(Kind kind) {
-    return switch (kind) {
-      case CONFLICT, ALIGNMENT -> Verdict.DOES_NOT_FIT;
-      case UNPROVEN -> Verdict.NOT_PROVEN;
-      case COMPANION -> Verdict.FITS_WITH_ADDITIONS;
-      case LAW, CAUTION -> Verdict.FITS;
-    };
-  }
+  /** A decision to live with a finding. */
+  public record Waived(String reason, String by, LocalDate until) {}
 
-  private static Set<String> waived(
-      Build build, Judgement judgement, Judge judge, LocalDate on, List<String> notices) {
-    Set<String> waived = new LinkedHashSet<>();
-    for (Waiver waiver : build.waivers()) {
-      String rule = waiver.finding().substring(0, waiver.finding().indexOf('@'));
-      boolean found =
-          judgement.findings().stream().anyMatch(f -> f.identity().equals(waiver.finding()));
-      String said = "Waiver of " + waiver.finding() + " by " + waiver.decidedBy();
-      if (!found) {
-        notices.add(said + ": no longer needed.");
-      } else if (judge.rule(rule).map(Rule::safetyCritical).orElse(false)) {
-        notices.add(said + ": refused; the rule is safety-critical.");
-      } else if (waiver.lastDay().isBefore(on)) {
-        notices.add(said + ": expired on " + waiver.lastDay() + ".");
-      } else {
-        waived.add(waiver.finding());
-        notices.add(said + ", until " + waiver.lastDay() + ": " + waiver.reason());
-      }
-    }
-    return waived;
-  }
+  /**
+   * Something to add to the order.
+   *
+   * @param what the kind of part, or what is to be done to the order
+   * @param where the places that want it, in words
+   * @param candidates parts of this catalog that would do
+   * @param note said where no part of this catalog would; empty otherwise
+   * @param findings identities of what asks for it
+   */
+  public record Addition(
+      String what, String where, List<NamedPart> candidates, String note, List<String> findings) {}
 
-  private static List<Item> items(List<Finding> findings, Judge judge, Set<String> waived) {
-    Map<String, List<Finding>> alike = new LinkedHashMap<>();
-    for (Finding finding : findings) {
-      Sentences sentences = new Sentences(finding, judge.rule(finding.rule()).orElseThrow());
-      alike
-          .computeIfAbsent(
-              finding.rule()
-                  + sentences.sentence()
-                  + finding.kind()
-                  + waived.contains(finding.identity()),
-              key -> new ArrayList<>())
-          .add(finding);
-    }
-    List<Item> items = new ArrayList<>();
-    for (List<Finding> same : alike.values()) {
-      Finding first = same.get(0);
-      Rule rule = judge.rule(first.rule()).orElseThrow();
-      Sentences sentences = new Sentences(first, rule);
-      items.add(
-          new Item(
-              first.kind(),
-              same.stream().map(Finding::identity).toList(),
-              same.stream().map(finding -> finding.fact().subject().words()).toList(),
-              sentences.sentence(),
-              sentences.figures(),
-              rule.reason(),
-              rule.settle().stream().map(sentences::filled).toList(),
-              waived.contains(first.identity())));
-    }
-    return items;
-  }
+  /** A part by number and name, with its price where the catalog states one. */
+  public record NamedPart(String part, String name, @Nullable String price) {}
 
-  private static List<String> precedents(List<Precedent> precedents) {
-    return precedents.stream()
-        .map(precedent -> precedent.fact().subject().words() + " (" + precedent.rule() + ")")
-        .toList();
-  }
+  /** What one tool would settle. */
+  public record Tool(String tool, List<Measurement> measurements) {}
+
+  /**
+   * One value to get.
+   *
+   * @param what the value
+   * @param where on the vehicle, in words
+   * @param how what to do with the tool
+   * @param settles identities of the findings it would help to settle
+   */
+  public record Measurement(String what, String where, String how, List<String> settles) {}
+
+  /** A requirement that is met without a number: sound as found, and the change moves it no way. */
+  public record Precedent(String rule, String subject, String where, String title) {}
+
+  /**
+   * A rule book that judged.
+   *
+   * @param version the newest version of the program that any of its rules names
+   * @param rules how many rules it has
+   */
+  public record Book(String name, String version, int rules) {}
 }

@@ -45,7 +45,7 @@ final class Sentences {
   String figures() {
     Comparison comparison = finding.comparison();
     boolean said = finding.kind() == Kind.UNPROVEN || finding.decision() == Decision.ABSENT;
-    return comparison == null || said ? "" : Figures.against(comparison);
+    return comparison == null || said ? "" : Figures.against(comparison, sentence());
   }
 
   private String whyOpen() {

@@ -1,83 +1,189 @@
 package trammel.report;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import org.apache.commons.text.WordUtils;
+import java.util.Map;
+import java.util.stream.Collectors;
 
-/** A report as text for a counter: verdict first, numbered findings, 80 columns. */
+/** A report as plain text for the counter: the verdict first, 80 columns, no color. */
 public final class TextReport {
-  private static final int WIDTH = 80;
-  private static final String INDENT = "   ";
+  private final Report report;
+  private final Page page = new Page();
 
-  private final StringBuilder out = new StringBuilder();
+  private TextReport(Report report) {
+    this.report = report;
+  }
 
-  private TextReport() {}
-
-  /** The whole report as lines of at most 80 columns. */
+  /** The report as text that ends with a line break. */
   public static String of(Report report) {
-    TextReport text = new TextReport();
-    text.print(report);
-    return text.out.toString();
+    return new TextReport(report).text();
   }
 
-  private void print(Report report) {
-    String verdict = report.verdict().toString().toUpperCase(Locale.ROOT);
-    String first = report.findings().isEmpty() ? "" : report.findings().get(0).sentence();
-    boolean says = report.verdict() != Verdict.FITS && !first.isEmpty();
-    wrapped("", says ? verdict + ".  " + first : verdict + ".");
-    report.place().ifPresent(place -> wrapped("", "Law not judged: " + place + "."));
-    out.append('\n');
-    wrapped("", report.build() + ", " + report.vehicle() + ", checked for " + report.on() + ".");
-    int number = 1;
-    for (Report.Item item : report.findings()) {
-      item(number++, item);
+  private String text() {
+    page.paragraph(
+        report.verdict().toString().toUpperCase(Locale.ROOT) + ".  ", "", report.decidedBy());
+    if (report.law() != null) {
+      page.paragraph(
+          "", "", Sentences.upperFirst(report.law()) + " (registered at " + report.place() + ").");
     }
-    section(
-        "To measure",
-        report.measuring().entrySet().stream()
-            .flatMap(tool -> tool.getValue().stream().map(what -> tool.getKey() + ": " + what))
-            .toList());
-    section("Not checked (no rule judges these parts yet)", report.notChecked());
-    section("Sound as found, and no worse", report.precedents());
-    section("Waivers", report.notices());
-    section(
-        "Open, but not raised by this change",
-        report.background().stream()
-            .map(item -> String.join("; ", item.where()) + ": " + item.sentence())
-            .toList());
-    out.append('\n');
-    wrapped(
-        "",
-        "Judged by "
-            + report.rules()
-            + " rules of the base book. Work under a raised vehicle only on stands. Tighten to the maker's torque. Local law and a licensed mechanic or engineer have the last word.");
+    page.gap();
+    page.paragraph(
+        "", "", report.build() + ": " + report.vehicle() + ", checked for " + report.date());
+    page.paragraph("", "", "Sheet: " + report.sheet());
+    page.gap();
+    items(report.findings(), true);
+    section("These may or may not hold:", report.possible());
+    additions();
+    holds();
+    measuring();
+    lines("Not checked:", report.notChecked());
+    section("Open before the change too, and no worse for it:", report.background());
+    precedents();
+    lines("Waivers that do not count:", report.notices());
+    parts();
+    lines("Before any work:", report.cautions());
+    books();
+    return page.toString();
   }
 
-  private void item(int number, Report.Item item) {
-    out.append('\n');
-    String mark = item.kind().toString() + (item.waived() ? ", waived" : "");
-    wrapped(
-        "",
-        number + ". " + String.join("; ", item.where()) + " (" + mark + "): " + item.sentence());
+  private void section(String heading, List<Report.Item> items) {
+    if (!items.isEmpty()) {
+      page.heading(heading).gap();
+      items(items, false);
+    }
+  }
+
+  private void items(List<Report.Item> items, boolean full) {
+    Map<Integer, List<Report.Item>> byNumber = new LinkedHashMap<>();
+    items.forEach(
+        item -> byNumber.computeIfAbsent(item.number(), number -> new ArrayList<>()).add(item));
+    byNumber.values().forEach(group -> item(group, full));
+  }
+
+  private void item(List<Report.Item> group, boolean full) {
+    Report.Item item = group.get(0);
+    String kind = item.kind() + (item.safetyCritical() ? ", safety-critical" : "");
+    String head = full ? item.where() + " (" + kind + "): " : item.where() + ": ";
+    String number = item.number() + ". ";
+    String indent = " ".repeat(number.length());
+    page.paragraph(number, indent, head + item.sentence());
     if (!item.figures().isEmpty()) {
-      wrapped(INDENT, item.figures() + ".");
+      page.paragraph(indent, indent, Sentences.upperFirst(item.figures()) + ".");
     }
-    wrapped(INDENT, "Why: " + item.reason());
-    if (!item.settle().isEmpty()) {
-      wrapped(INDENT, "To settle it: " + String.join("; or ", item.settle()) + ".");
+    if (item.waived() != null) {
+      page.paragraph(
+          indent,
+          indent,
+          "WAIVED by "
+              + item.waived().by()
+              + " until "
+              + item.waived().until()
+              + ": "
+              + item.waived().reason());
     }
-    wrapped(INDENT, "[" + String.join(", ", item.identities()) + "]");
+    page.paragraph(indent, indent, "Why: " + item.reason());
+    if (full && !item.remedies().isEmpty()) {
+      page.paragraph(
+          indent, indent + indent, "To settle it: " + String.join("; or ", item.remedies()) + ".");
+    }
+    identities(group, indent);
+    page.gap();
   }
 
-  private void section(String title, List<String> lines) {
-    if (!lines.isEmpty()) {
-      out.append('\n').append(title).append(":\n");
-      lines.forEach(line -> wrapped(INDENT, "- " + line));
+  /** The identity in full, then the other places of the same rule. */
+  private void identities(List<Report.Item> group, String indent) {
+    String first = "[" + group.get(0).id();
+    if (group.size() == 1) {
+      page.right(first + "]");
+      return;
+    }
+    String others =
+        group.stream().skip(1).map(item -> "@" + item.subject()).collect(Collectors.joining(", "));
+    page.paragraph(indent, indent, first + ", " + others + "]");
+  }
+
+  private void holds() {
+    if (!report.holds().isEmpty()) {
+      page.heading("Hold these lines of the order:");
+      for (Report.Item item : report.holds()) {
+        page.paragraph(item.number() + ". ", "    ", item.sentence());
+        page.paragraph("    ", "    ", item.reason());
+        page.right("[" + item.id() + "]");
+      }
     }
   }
 
-  private void wrapped(String indent, String text) {
-    String lines = WordUtils.wrap(text, WIDTH - indent.length(), "\n", true);
-    lines.lines().forEach(line -> out.append(indent).append(line).append('\n'));
+  private void additions() {
+    if (report.additions().isEmpty()) {
+      return;
+    }
+    page.heading("Add to the order:");
+    for (Report.Addition addition : report.additions()) {
+      page.paragraph("[ ] ", "    ", addition.where() + ": " + addition.what());
+      for (Report.NamedPart part : addition.candidates()) {
+        page.paragraph("    - ", "      ", named(part));
+      }
+      if (!addition.note().isEmpty()) {
+        page.paragraph("    ", "    ", "(" + addition.note() + ")");
+      }
+    }
+  }
+
+  private void measuring() {
+    if (report.measuring().isEmpty()) {
+      return;
+    }
+    page.heading("To measure, most useful first:");
+    for (Report.Tool tool : report.measuring()) {
+      page.paragraph("  ", "  ", "With: " + tool.tool());
+      for (Report.Measurement value : tool.measurements()) {
+        int count = value.settles().size();
+        page.paragraph(
+            "  [ ] ",
+            "      ",
+            value.where()
+                + ": "
+                + value.what()
+                + (value.how().isEmpty() ? "" : " (" + value.how() + ")")
+                + "; helps to settle "
+                + (count == 1 ? "1 finding" : count + " findings"));
+      }
+    }
+  }
+
+  private void precedents() {
+    lines(
+        "Taken as met, because the sheet says it is sound there as found:",
+        report.precedents().stream()
+            .map(met -> met.where() + ": " + met.title() + ". [" + met.rule() + "]")
+            .toList());
+  }
+
+  private void parts() {
+    lines("Parts named:", report.parts().stream().map(TextReport::named).toList());
+  }
+
+  private void books() {
+    lines(
+        "Judged by:",
+        report.books().stream()
+            .map(
+                book ->
+                    "book " + book.name() + " " + book.version() + ", " + book.rules() + " rules")
+            .toList());
+  }
+
+  private static String named(Report.NamedPart part) {
+    return part.part() + "  " + part.name() + (part.price() == null ? "" : ", " + part.price());
+  }
+
+  private void lines(String heading, List<String> lines) {
+    if (lines.isEmpty()) {
+      return;
+    }
+    page.heading(heading);
+    lines.forEach(line -> page.paragraph("  - ", "    ", line));
   }
 }

@@ -2,31 +2,28 @@ package trammel.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.ObjectMapper;
 
 /** The command from a file to a verdict and an exit status. */
 class CheckTest {
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
 
   private int run(String... arguments) {
-    return Main.run(
-        new PrintStream(out, true, StandardCharsets.UTF_8),
-        new PrintStream(err, true, StandardCharsets.UTF_8),
-        arguments);
+    return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), arguments);
   }
 
   private String shown() {
-    return out.toString(StandardCharsets.UTF_8);
+    return out.toString();
   }
 
   @ParameterizedTest
@@ -59,13 +56,34 @@ class CheckTest {
   }
 
   @Test
+  void jsonNamesTheVerdictAtItsTop() {
+    run(
+        "check",
+        "--format",
+        "json",
+        "--on",
+        "2026-11-25",
+        "catalog-demo/builds/cairnback-same-size.build.yaml");
+    assertThat(new ObjectMapper().readTree(shown()).path("verdict").asString()).isEqualTo("fits");
+  }
+
+  @Test
+  void aWorkingNamesItsInputsWithTheirPlace() {
+    run(
+        "working",
+        "catalog-demo/builds/cairnback-too-wide.build.yaml",
+        "clearance.bumper-end@front-left:bumper-end");
+    assertThat(shown()).contains("cairnback.vehicle.yaml:", "gap");
+  }
+
+  @Test
   void anUnknownPartIsALocatedProblemAndNeverAVerdict(@TempDir Path folder) throws IOException {
     Path sheet = folder.resolve("wrong.build.yaml");
     Files.writeString(
         sheet, "build: wrong\nvehicle: cairnback\nchanges:\n  - { add: HR-2656571, at: all }\n");
     assertThat(run("check", "--catalog", "catalog-demo", sheet.toString())).isEqualTo(2);
     assertThat(shown()).isEmpty();
-    assertThat(err.toString(StandardCharsets.UTF_8))
+    assertThat(err.toString())
         .contains("wrong.build.yaml:4:", "HR-2656571", "Did you mean HR-2656517?")
         .doesNotContain("\tat ");
   }

@@ -1,0 +1,184 @@
+package trammel.remedy;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import trammel.build.Build;
+import trammel.build.Equipment;
+import trammel.catalog.Catalog;
+import trammel.catalog.Listing;
+import trammel.catalog.Part;
+import trammel.catalog.PartKind;
+import trammel.catalog.WheelPart.Tire;
+import trammel.catalog.WheelPart.Wheel;
+import trammel.derive.Derivation;
+import trammel.fact.Fact;
+import trammel.judge.Finding;
+import trammel.judge.Judge;
+import trammel.quantity.Quantity;
+import trammel.subject.Position;
+
+/**
+ * Parts of the catalog that settle a finding. Each is tried: fitted on the proposed build, derived
+ * and judged again. It counts only if the finding is gone and nothing that decides has come in its
+ * place.
+ */
+public final class Remedies {
+  /** How many parts of one kind are named. */
+  private static final int NAMED = 3;
+
+  private Remedies() {}
+
+  /**
+   * The remedies of a finding, nearest to what is proposed first; empty where the finding decides
+   * nothing.
+   */
+  public static List<Remedy> of(
+      Finding finding, Build build, Judge judge, Catalog catalog, LocalDate on) {
+    List<Position> at = positions(finding);
+    if (!finding.decides() || at.isEmpty()) {
+      return List.of();
+    }
+    Set<String> deciding = deciding(build, judge, on);
+    List<Remedy> remedies = new ArrayList<>();
+    for (PartKind kind : kinds(finding, build)) {
+      List<Part> candidates = new ArrayList<>();
+      for (Part part : catalog.parts().values()) {
+        if (part.kind() == kind && suits(part, build, at)) {
+          candidates.add(part);
+        }
+      }
+      candidates.sort(Comparator.comparingDouble(part -> distance(part, build.after(at.get(0)))));
+      List<String> found = new ArrayList<>();
+      for (Part part : candidates) {
+        if (found.size() < NAMED
+            && settles(finding, deciding, deciding(variant(build, part, at), judge, on))) {
+          found.add(part.number());
+        }
+      }
+      if (!found.isEmpty()) {
+        remedies.add(new Remedy("part", kind.words() + " " + String.join(", ", found), found));
+      }
+    }
+    return List.copyOf(remedies);
+  }
+
+  private static List<Position> positions(Finding finding) {
+    String where = finding.fact().subject().where();
+    List<Position> at = new ArrayList<>();
+    for (Position position : Position.running()) {
+      boolean here =
+          position.toString().equals(where)
+              || position.axle().map(axle -> axle.toString().equals(where)).orElse(false);
+      if (here) {
+        // What settles one side of an axle is fitted to both.
+        at.addAll(Position.of(position.axle().orElseThrow()));
+      }
+    }
+    return at.stream().distinct().toList();
+  }
+
+  /**
+   * Kinds to try: what the rule asks for, else the kinds that the fact concerns and the build adds.
+   */
+  private static Set<PartKind> kinds(Finding finding, Build build) {
+    if (finding.need() != null) {
+      return Set.of(finding.need().kind());
+    }
+    Fact.Concerns concerns = finding.fact().getClass().getAnnotation(Fact.Concerns.class);
+    Set<PartKind> added =
+        build.lines().stream().map(line -> line.part().kind()).collect(Collectors.toSet());
+    Set<PartKind> kinds = new LinkedHashSet<>();
+    if (concerns != null) {
+      for (PartKind kind : concerns.value()) {
+        if (kind.takesThePlace() && (added.contains(kind) || kind == PartKind.FASTENER)) {
+          kinds.add(kind);
+        }
+      }
+    }
+    return kinds;
+  }
+
+  private static boolean suits(Part part, Build build, List<Position> at) {
+    Listing listing = part.listing();
+    boolean vehicle =
+        listing.vehicles().isEmpty() || listing.vehicles().contains(build.vehicle().vehicle());
+    boolean axle =
+        listing.axle() == null
+            || at.stream().allMatch(p -> p.axle().orElseThrow() == listing.axle());
+    return vehicle
+        && axle
+        && listing.hand() == null
+        && !build.after(at.get(0)).all(part.kind()).contains(part);
+  }
+
+  private static Build variant(Build build, Part part, List<Position> at) {
+    Map<Position, Equipment> proposed = new EnumMap<>(build.proposed());
+    at.forEach(position -> proposed.put(position, build.after(position).with(part)));
+    return new Build(
+        build.title(),
+        build.place(),
+        build.vehicle(),
+        build.book(),
+        build.asFound(),
+        proposed,
+        build.lines(),
+        build.kept(),
+        build.found(),
+        build.aims(),
+        build.measurements(),
+        build.waivers());
+  }
+
+  private static Set<String> deciding(Build build, Judge judge, LocalDate on) {
+    return judge.judge(Derivation.facts(build, on)).findings().stream()
+        .filter(Finding::decides)
+        .map(Finding::identity)
+        .collect(Collectors.toSet());
+  }
+
+  private static boolean settles(Finding finding, Set<String> before, Set<String> after) {
+    Set<String> come = new HashSet<>(after);
+    come.removeAll(before);
+    return come.isEmpty() && !after.contains(finding.identity());
+  }
+
+  /**
+   * How far a part is from what is proposed, in millimeters of diameter or offset; equal for other
+   * kinds.
+   */
+  private static double distance(Part part, Equipment now) {
+    if (part instanceof Tire tire) {
+      return now.one(PartKind.TIRE, Tire.class)
+          .map(other -> Math.abs(nominal(tire) - nominal(other)))
+          .orElse(0.0);
+    }
+    if (part instanceof Wheel wheel) {
+      return now.one(PartKind.WHEEL, Wheel.class)
+          .map(other -> apart(wheel.offset(), other.offset()))
+          .orElse(0.0);
+    }
+    return 0;
+  }
+
+  private static double nominal(Tire tire) {
+    return tire.designation().rim().millimeters()
+        + 2
+            * tire.designation().sectionWidthMillimeters()
+            * tire.designation().aspect().orElse(0)
+            / 100.0;
+  }
+
+  private static double apart(Quantity one, Quantity other) {
+    return one.isKnown() && other.isKnown()
+        ? Math.abs(one.value() - other.value())
+        : Double.MAX_VALUE;
+  }
+}

@@ -1,0 +1,72 @@
+package trammel.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import trammel.judge.Finding;
+import trammel.judge.Kind;
+import trammel.judge.Rule;
+import trammel.quantity.Comparison;
+import trammel.remedy.Remedy;
+
+/** A finding with what would settle it and what it does to the verdict. */
+record Outcome(Finding finding, Rule rule, List<Remedy> remedies, Optional<Report.Waived> waived) {
+  private static final String SETTING = "setting";
+
+  /** The verdict that this finding alone would give; none where it changes nothing. */
+  Optional<Verdict> verdict() {
+    if (waived.isPresent() || !finding.decides()) {
+      return Optional.empty();
+    }
+    return switch (finding.kind()) {
+      case CONFLICT -> Optional.of(Verdict.DOES_NOT_FIT);
+      case ALIGNMENT -> alignment();
+      case UNPROVEN -> Optional.of(Verdict.NOT_PROVEN);
+      case COMPANION -> Optional.of(Verdict.FITS_WITH_ADDITIONS);
+      case LAW, CAUTION -> Optional.empty();
+    };
+  }
+
+  private Optional<Verdict> alignment() {
+    if (remedies.stream().anyMatch(remedy -> remedy.kind().equals(SETTING))) {
+      return Optional.empty();
+    }
+    boolean mended = remedies.stream().anyMatch(remedy -> !remedy.parts().isEmpty());
+    return Optional.of(mended ? Verdict.FITS_WITH_ADDITIONS : Verdict.DOES_NOT_FIT);
+  }
+
+  /** Whether it is an open question that the change neither raises nor worsens. */
+  boolean background() {
+    return finding.kind() == Kind.UNPROVEN && !finding.decides();
+  }
+
+  /** It as reports hold it, not yet numbered. */
+  Report.Item item() {
+    Sentences sentences = new Sentences(finding, rule);
+    Comparison comparison = finding.comparison();
+    boolean numbers = comparison != null;
+    return new Report.Item(
+        finding.identity(),
+        0,
+        rule.id(),
+        finding.kind().toString(),
+        finding.fact().subject().toString(),
+        finding.fact().subject().words(),
+        sentences.sentence(),
+        sentences.figures(),
+        numbers ? Figures.number(comparison.quantity()) : null,
+        numbers ? Figures.expanded(comparison.margin()) : null,
+        numbers ? Figures.number(comparison.limit()) : null,
+        numbers ? Figures.number(comparison.margin()) : null,
+        numbers ? comparison.quantity().dimension().unit().symbol() : null,
+        rule.reason(),
+        rule.source(),
+        rule.safetyCritical(),
+        verdict().isPresent(),
+        waived.orElse(null),
+        Stream.concat(rule.settle().stream(), remedies.stream().map(Remedy::text))
+            .map(sentences::filled)
+            .distinct()
+            .toList());
+  }
+}
