@@ -4,16 +4,18 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 import trammel.read.Problem;
 import trammel.read.UnreadableFile;
+import trammel.read.Words;
 import trammel.report.Batch;
 import trammel.report.JsonReport;
 import trammel.report.Report;
@@ -43,11 +45,20 @@ final class CheckCommand implements Callable<Integer> {
   /** How a report is printed. */
   enum Format {
     TEXT,
-    JSON;
+    JSON
+  }
 
+  /** Reads a format's name. */
+  static final class FormatName implements ITypeConverter<Format> {
     @Override
-    public String toString() {
-      return name().toLowerCase(Locale.ROOT);
+    public Format convert(String name) {
+      return switch (name) {
+        case "text" -> Format.TEXT;
+        case "json" -> Format.JSON;
+        default ->
+            throw new TypeConversionException(
+                Words.quoted(name) + " is no format; expected text or json");
+      };
     }
   }
 
@@ -57,7 +68,8 @@ final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--format",
       defaultValue = "text",
-      description = "${COMPLETION-CANDIDATES}; text if not given.")
+      converter = FormatName.class,
+      description = "text or json; text if not given.")
   private Format format = Format.TEXT;
 
   @Mixin private CheckOptions options = new CheckOptions();

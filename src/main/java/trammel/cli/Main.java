@@ -6,15 +6,20 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.UnmatchedArgumentException;
 import trammel.read.UnreadableFile;
+import trammel.read.Words;
 
 /** The program. */
 @Command(
@@ -84,10 +89,22 @@ public final class Main {
     CommandLine command = mistake.getCommandLine();
     PrintWriter err = command.getErr();
     err.println("trammel: " + mistake.getMessage());
-    UnmatchedArgumentException.printSuggestions(mistake, err);
-    err.println("  " + command.getCommandSpec().qualifiedName() + " --help shows how to use it.");
+    String help = command.getCommandSpec().qualifiedName() + " --help shows how to use it.";
+    err.println("  " + nearest(mistake).map(near -> "Did you mean " + near + "?").orElse(help));
     err.flush();
     return ExitStatus.UNREADABLE;
+  }
+
+  /** The option or command that was most likely meant. */
+  private static Optional<String> nearest(ParameterException mistake) {
+    if (!(mistake instanceof UnmatchedArgumentException unmatched)
+        || unmatched.getUnmatched().isEmpty()) {
+      return Optional.empty();
+    }
+    CommandSpec spec = mistake.getCommandLine().getCommandSpec();
+    List<String> known = new ArrayList<>(spec.subcommands().keySet());
+    known.addAll(spec.optionsMap().keySet());
+    return Words.nearest(unmatched.getUnmatched().get(0), known);
   }
 
   private static int failed(Exception failure, PrintWriter err) {

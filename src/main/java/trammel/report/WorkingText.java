@@ -46,7 +46,8 @@ public final class WorkingText {
 
   private void tree(Quantity quantity, String indent) {
     String others = indent + STEP + STEP;
-    String head = Figures.named(quantity) + " = " + Figures.text(quantity);
+    String name = quantity.name().isEmpty() ? "stated limit" : quantity.name();
+    String head = name + " = " + Figures.text(quantity);
     if (!quantity.operands().isEmpty() && !shown.add(quantity)) {
       page.paragraph(indent, others, head + " (worked out above)");
       return;
@@ -68,7 +69,7 @@ public final class WorkingText {
           others,
           head + "; to get it: " + absence.instrument().words() + ", " + absence.how());
     } else {
-      page.paragraph(indent, others, head + ", as the rule or a definition has it");
+      page.paragraph(indent, others, head);
     }
   }
 

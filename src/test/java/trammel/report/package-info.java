@@ -1,0 +1,3 @@
+/** Tests of {@link trammel.report}. */
+@org.jspecify.annotations.NullMarked
+package trammel.report;
