@@ -19,7 +19,7 @@ public enum Instrument {
   HARD_POINT("survey", 2, 0),
   CALIPER("caliper", 0.2, 0),
   /** A machined bore, pilot or bolt circle as its maker states it. */
-  MACHINED("maker's drawing", 0.1, 0),
+  MACHINED("maker's drawing or caliper", 0.1, 0),
   WHEEL_OFFSET("mark on the wheel", 0.5, 0),
   /**
    * Outer diameter and loaded radius of a tire by its designation or table: GOST R 52899-2007,

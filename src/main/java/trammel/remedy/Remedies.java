@@ -22,6 +22,7 @@ import trammel.derive.Derivation;
 import trammel.fact.Fact;
 import trammel.judge.Finding;
 import trammel.judge.Judge;
+import trammel.judge.Judgement;
 import trammel.quantity.Quantity;
 import trammel.subject.Position;
 
@@ -34,32 +35,47 @@ public final class Remedies {
   /** How many parts of one kind are named. */
   private static final int NAMED = 3;
 
-  private Remedies() {}
+  private final Build build;
+  private final Judge judge;
+  private final Catalog catalog;
+  private final LocalDate on;
+  private final Set<String> deciding;
+
+  /**
+   * The remedies of a build.
+   *
+   * @param judgement what was found on it as it stands
+   * @param on the day it is checked for
+   */
+  public Remedies(Build build, Judgement judgement, Judge judge, Catalog catalog, LocalDate on) {
+    this.build = build;
+    this.judge = judge;
+    this.catalog = catalog;
+    this.on = on;
+    this.deciding = deciding(judgement);
+  }
 
   /**
    * The remedies of a finding, nearest to what is proposed first; empty where the finding decides
    * nothing.
    */
-  public static List<Remedy> of(
-      Finding finding, Build build, Judge judge, Catalog catalog, LocalDate on) {
+  public List<Remedy> of(Finding finding) {
     List<Position> at = positions(finding);
     if (!finding.decides() || at.isEmpty()) {
       return List.of();
     }
-    Set<String> deciding = deciding(build, judge, on);
     List<Remedy> remedies = new ArrayList<>();
-    for (PartKind kind : kinds(finding, build)) {
+    for (PartKind kind : kinds(finding)) {
       List<Part> candidates = new ArrayList<>();
       for (Part part : catalog.parts().values()) {
-        if (part.kind() == kind && suits(part, build, at)) {
+        if (part.kind() == kind && suits(part, at)) {
           candidates.add(part);
         }
       }
       candidates.sort(Comparator.comparingDouble(part -> distance(part, build.after(at.get(0)))));
       List<String> found = new ArrayList<>();
       for (Part part : candidates) {
-        if (found.size() < NAMED
-            && settles(finding, deciding, deciding(variant(build, part, at), judge, on))) {
+        if (found.size() < NAMED && settles(finding, judged(variant(part, at)))) {
           found.add(part.number());
         }
       }
@@ -88,7 +104,7 @@ public final class Remedies {
   /**
    * Kinds to try: what the rule asks for, else the kinds that the fact concerns and the build adds.
    */
-  private static Set<PartKind> kinds(Finding finding, Build build) {
+  private Set<PartKind> kinds(Finding finding) {
     if (finding.need() != null) {
       return Set.of(finding.need().kind());
     }
@@ -106,7 +122,7 @@ public final class Remedies {
     return kinds;
   }
 
-  private static boolean suits(Part part, Build build, List<Position> at) {
+  private boolean suits(Part part, List<Position> at) {
     Listing listing = part.listing();
     boolean vehicle =
         listing.vehicles().isEmpty() || listing.vehicles().contains(build.vehicle().vehicle());
@@ -119,7 +135,7 @@ public final class Remedies {
         && !build.after(at.get(0)).all(part.kind()).contains(part);
   }
 
-  private static Build variant(Build build, Part part, List<Position> at) {
+  private Build variant(Part part, List<Position> at) {
     Map<Position, Equipment> proposed = new EnumMap<>(build.proposed());
     at.forEach(position -> proposed.put(position, build.after(position).with(part)));
     return new Build(
@@ -137,16 +153,20 @@ public final class Remedies {
         build.waivers());
   }
 
-  private static Set<String> deciding(Build build, Judge judge, LocalDate on) {
-    return judge.judge(Derivation.facts(build, on)).findings().stream()
+  private Set<String> judged(Build variant) {
+    return deciding(judge.judge(Derivation.facts(variant, on)));
+  }
+
+  private static Set<String> deciding(Judgement judgement) {
+    return judgement.findings().stream()
         .filter(Finding::decides)
         .map(Finding::identity)
         .collect(Collectors.toSet());
   }
 
-  private static boolean settles(Finding finding, Set<String> before, Set<String> after) {
+  private boolean settles(Finding finding, Set<String> after) {
     Set<String> come = new HashSet<>(after);
-    come.removeAll(before);
+    come.removeAll(deciding);
     return come.isEmpty() && !after.contains(finding.identity());
   }
 

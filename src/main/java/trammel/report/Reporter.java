@@ -47,6 +47,7 @@ public final class Reporter {
   private final Catalog catalog;
   private final LocalDate on;
   private final Waivers waivers;
+  private final Remedies remedies;
   private final List<Outcome> outcomes;
 
   private Reporter(Build build, Judgement judgement, Judge judge, Catalog catalog, LocalDate on) {
@@ -56,6 +57,7 @@ public final class Reporter {
     this.catalog = catalog;
     this.on = on;
     this.waivers = new Waivers(build.waivers(), judgement.findings(), judge, on);
+    this.remedies = new Remedies(build, judgement, judge, catalog, on);
     this.outcomes = judgement.findings().stream().map(this::outcome).sorted(GRAVEST_FIRST).toList();
   }
 
@@ -70,11 +72,7 @@ public final class Reporter {
   }
 
   private Outcome outcome(Finding finding) {
-    return new Outcome(
-        finding,
-        rule(finding.rule()),
-        Remedies.of(finding, build, judge, catalog, on),
-        waivers.of(finding));
+    return new Outcome(finding, rule(finding.rule()), remedies.of(finding), waivers.of(finding));
   }
 
   private Rule rule(String id) {
