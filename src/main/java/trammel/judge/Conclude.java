@@ -37,6 +37,9 @@ public final class Conclude {
    */
   public static void need(RuleContext drools, Fact fact, Comparison comparison, PartKind kind) {
     Finding finding = finding(drools, fact, comparison, comparison.decision());
+    if (byPrecedent(drools, finding)) {
+      return;
+    }
     Need need = new Need(kind, fact.subject().where());
     drools.insertLogical(need);
     drools.insertLogical(
@@ -52,11 +55,20 @@ public final class Conclude {
       return;
     }
     Finding finding = finding(drools, fact, comparison, decision);
-    if (finding.kind() == Kind.UNPROVEN && fact.standing() == Standing.SOUND_AND_NO_WORSE) {
-      drools.insertLogical(new Precedent(finding.rule(), fact));
-    } else if (!(finding.possibly() && fact.standing() != Standing.WORSE_OR_NEW)) {
+    if (!byPrecedent(drools, finding)
+        && !(finding.possibly() && fact.standing() != Standing.WORSE_OR_NEW)) {
       drools.insertLogical(finding);
     }
+  }
+
+  /** Whether an open question is settled because the vehicle is sound there as found. */
+  private static boolean byPrecedent(RuleContext drools, Finding finding) {
+    boolean settled =
+        finding.kind() == Kind.UNPROVEN && finding.fact().standing() == Standing.SOUND_AND_NO_WORSE;
+    if (settled) {
+      drools.insertLogical(new Precedent(finding.rule(), finding.fact()));
+    }
+    return settled;
   }
 
   private static Finding finding(

@@ -33,7 +33,8 @@ public final class Judge implements AutoCloseable {
   private static final Comparator<Finding> GRAVEST_FIRST =
       Comparator.comparing(Finding::kind)
           .thenComparing(finding -> finding.fact().subject())
-          .thenComparing(Finding::rule);
+          .thenComparing(Finding::rule)
+          .thenComparing(finding -> finding.fact().toString());
 
   private final Map<String, Rule> rules = new LinkedHashMap<>();
   private final Set<PartKind> judged = EnumSet.noneOf(PartKind.class);
@@ -97,7 +98,7 @@ public final class Judge implements AutoCloseable {
         session.insert(fact);
       }
       int limit = MATCHES_PER_FACT * (facts.size() + 1);
-      if (session.fireAllRules(limit) > limit) {
+      if (session.fireAllRules(limit) >= limit) {
         throw new IllegalStateException(
             "the rules do not come to an end on " + facts.size() + " facts");
       }
@@ -113,7 +114,8 @@ public final class Judge implements AutoCloseable {
       findings.sort(GRAVEST_FIRST);
       precedents.sort(
           Comparator.comparing((Precedent precedent) -> precedent.fact().subject())
-              .thenComparing(Precedent::rule));
+              .thenComparing(Precedent::rule)
+              .thenComparing(precedent -> precedent.fact().toString()));
       return new Judgement(List.copyOf(findings), List.copyOf(precedents));
     } finally {
       session.dispose();
