@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -40,6 +41,7 @@ public final class Remedies {
   private final Catalog catalog;
   private final LocalDate on;
   private final Set<String> deciding;
+  private final Map<String, Set<String>> tried = new HashMap<>();
 
   /**
    * The remedies of a build.
@@ -75,7 +77,7 @@ public final class Remedies {
       candidates.sort(Comparator.comparingDouble(part -> distance(part, build.after(at.get(0)))));
       List<String> found = new ArrayList<>();
       for (Part part : candidates) {
-        if (found.size() < NAMED && settles(finding, judged(variant(part, at)))) {
+        if (found.size() < NAMED && settles(finding, judged(part, at))) {
           found.add(part.number());
         }
       }
@@ -153,8 +155,11 @@ public final class Remedies {
         build.waivers());
   }
 
-  private Set<String> judged(Build variant) {
-    return deciding(judge.judge(Derivation.facts(variant, on)));
+  /** What decides with a part in place; tried once, since many findings ask for the same trial. */
+  private Set<String> judged(Part part, List<Position> at) {
+    return tried.computeIfAbsent(
+        part.number() + at,
+        trial -> deciding(judge.judge(Derivation.facts(variant(part, at), on))));
   }
 
   private static Set<String> deciding(Judgement judgement) {
