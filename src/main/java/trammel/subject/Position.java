@@ -12,6 +12,9 @@ public enum Position {
   REAR_RIGHT,
   SPARE;
 
+  /** Made once: facts name their wheel in every check. */
+  private final String written = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
   private static final List<Position> RUNNING =
       List.of(FRONT_LEFT, FRONT_RIGHT, REAR_LEFT, REAR_RIGHT);
 
@@ -51,6 +54,6 @@ public enum Position {
   /** As files and rules write it: {@code front-left}. */
   @Override
   public String toString() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return written;
   }
 }

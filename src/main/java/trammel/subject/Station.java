@@ -22,6 +22,9 @@ public enum Station {
   /** Spring, damper or rail inboard of a rear wheel. */
   SPRING_SIDE(Surface.INNER_SIDEWALL, Lock.STRAIGHT, "spring or damper inboard of the tire");
 
+  /** Made once: facts name their station in every check. */
+  private final String written = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
   private final Surface surface;
   private final Lock lock;
   private final String obstacle;
@@ -55,7 +58,7 @@ public enum Station {
   /** As files and rules write it: {@code rear-mount}. */
   @Override
   public String toString() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return written;
   }
 
   /** A lock, told from the wheel's own side. */
