@@ -88,6 +88,9 @@ class DemoTest {
           unproven clearance.liner@front-left:liner
           caution tire.meter-unknown@vehicle
           hold order.hold-order@order:CD-2357516
+      gimmer-raised.build | 4
+          unproven height.claim-without-load@front:CM-GM-F40U
+          hold order.hold-order@order:CM-GM-F40U
       gimmer-steel-wheels.build | 5
           conflict wheel.closed-nut-bottoms@front-left:fastener
           conflict clearance.rear-mount@front-right:rear-mount
