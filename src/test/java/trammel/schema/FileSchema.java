@@ -288,14 +288,21 @@ final class FileSchema {
       case TOKEN ->
           sentences(
               said.isEmpty() ? comments.of(innermost.type()) : said,
-              comments.ofParsing(innermost.type()).replaceFirst("^Reads ", "For example "));
+              examples(comments.ofParsing(innermost.type())));
       default -> sentences(said.isEmpty() ? comments.of(innermost.type()) : said);
     };
   }
 
+  /** {@code Reads 17x8.5J, …} as an example; a sentence that gives none is left out. */
+  private static String examples(String parsing) {
+    return parsing.matches("Reads (an? |what ).*")
+        ? ""
+        : parsing.replaceFirst("^Reads ", "Such as ");
+  }
+
   private static String measuring(Component component, String said) {
     Measured measured = measured(component);
-    String by = "by " + measured.by().words() + " unless the file says otherwise";
+    String by = "by: " + measured.by().fileName() + ", where nothing is said";
     return sentences(
         said.isEmpty() ? component.words() : component.words() + ": " + said,
         measured.how().isEmpty() ? "" : "how: " + measured.how(),

@@ -8,6 +8,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.statistics.Statistics;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import trammel.quantity.Dimension;
@@ -91,6 +92,9 @@ class QuantityFormTest {
   @Property(tries = 6000)
   void patternAndReaderAgreeOnWhatLooksRight(
       @ForAll("nearlyRight") String text, @ForAll Dimension dimension) {
+    Statistics.label("read")
+        .collect(isRead(text, dimension))
+        .coverage(found -> found.check(true).percentage(share -> share > 1));
     assertThat(isMatched(text, dimension)).as(text).isEqualTo(isRead(text, dimension));
   }
 }

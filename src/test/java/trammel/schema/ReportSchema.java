@@ -30,7 +30,8 @@ final class ReportSchema {
                 Option.NONPUBLIC_NONSTATIC_FIELDS_WITHOUT_GETTERS,
                 Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT,
                 Option.DEFINITIONS_FOR_ALL_OBJECTS,
-                Option.PLAIN_DEFINITION_KEYS));
+                Option.PLAIN_DEFINITION_KEYS,
+                Option.ALLOF_CLEANUP_AT_THE_END));
     config
         .forFields()
         .withPropertyNameOverrideResolver(field -> Words.kebab(field.getDeclaredName()))

@@ -2,6 +2,11 @@ package trammel.schema;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,6 +34,22 @@ class SchemaFilesTest {
       assertThat(Files.readString(SchemaFiles.FOLDER.resolve(file.getKey())))
           .as("%s; -Dtrammel.write=true writes it anew", file.getKey())
           .isEqualTo(file.getValue());
+    }
+  }
+
+  @Test
+  void schemasAreSchemas() throws IOException {
+    Schema draft =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(SchemaLocation.of(SpecificationVersion.DRAFT_2020_12.getDialectId()));
+    for (String name : names()) {
+      if (name.endsWith(".schema.json")) {
+        String text = Files.readString(SchemaFiles.FOLDER.resolve(name));
+        assertThat(draft.validate(text, InputFormat.JSON)).as(name).isEmpty();
+        assertThat(draft.validate(text.replace("\"object\"", "\"objekt\""), InputFormat.JSON))
+            .as("%s, misspelled", name)
+            .isNotEmpty();
+      }
     }
   }
 
