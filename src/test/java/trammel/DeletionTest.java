@@ -1,6 +1,7 @@
 package trammel;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static trammel.quantity.Constants.number;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -265,8 +266,10 @@ class DeletionTest {
     if (fact instanceof trammel.fact.TireOnRim rim) {
       return component.equals("widthRatio") != rim.listed();
     }
-    // The meter's companion rule speaks of what is certain; an open meter is a caution, which is no
-    // pass either.
+    if (fact instanceof trammel.fact.MeterReading meter) {
+      // Tires that roll no farther cannot make a meter show less than it did.
+      return meter.growth().atMost(number(1)).isPossiblyViolated();
+    }
     return true;
   }
 

@@ -189,7 +189,7 @@ final class HeightFacts {
       boolean here =
           line.at().stream().anyMatch(position -> position.axle().filter(axle::equals).isPresent());
       LiftClaim claim = here ? claim(line.part()) : null;
-      if (claim != null && claim.lift().isKnown()) {
+      if (claim != null) {
         boolean over =
             claim.axleLoad().isKnown()
                 && load.isKnown()
@@ -208,14 +208,9 @@ final class HeightFacts {
     }
   }
 
+  /** A spring's claim; what a spacer adds does not depend on the load. */
   private static @org.jspecify.annotations.Nullable LiftClaim claim(Part part) {
-    if (part instanceof Spring spring) {
-      return spring.claims();
-    }
-    if (part instanceof SpringSpacer spacer) {
-      return spacer.claims();
-    }
-    return part instanceof StrutTopSpacer spacer ? spacer.claims() : null;
+    return part instanceof Spring spring ? spring.claims() : null;
   }
 
   private void seats(Position position, SpringSeat seat) {

@@ -54,7 +54,7 @@ final class OrderFacts {
           count(line, needed, pieces.get(number));
           sold(line);
         });
-    sides(lines);
+    sides();
   }
 
   private int needed(Build.Line line) {
@@ -139,9 +139,9 @@ final class OrderFacts {
             wait));
   }
 
-  private void sides(Map<String, Build.Line> lines) {
+  private void sides() {
     Map<PartKind, int[]> counts = new LinkedHashMap<>();
-    for (Build.Line line : lines.values()) {
+    for (Build.Line line : build.lines()) {
       Side hand = line.part().listing().hand();
       if (hand != null) {
         int[] both = counts.computeIfAbsent(line.part().kind(), kind -> new int[2]);
@@ -154,9 +154,10 @@ final class OrderFacts {
                 new SideCount(
                     Subject.line(kind.toString()),
                     Standing.WORSE_OR_NEW,
-                    lines.values().stream()
+                    build.lines().stream()
                         .filter(l -> l.part().kind() == kind)
                         .map(l -> l.part().number())
+                        .distinct()
                         .toList(),
                     kind.words(),
                     Constants.number(both[0]),

@@ -202,7 +202,7 @@ final class TireFacts {
   }
 
   private void rating(Position position, Wheel wheel, Quantity needed) {
-    Standing standing = Standing.ofChange(build.changes(position, PartKind.WHEEL));
+    Standing standing = Standing.ofChange(build.changes(position, PartKind.WHEEL, PartKind.TIRE));
     Quantity front = build.vehicle().front().rating();
     Quantity rear = build.vehicle().rear().rating();
     boolean frontHeavier = front.isKnown() && (!rear.isKnown() || front.value() >= rear.value());
@@ -247,12 +247,9 @@ final class TireFacts {
             ? TireLoad.pressureFor(standard, capacity.value(), reference.value(), rating.value())
             : OptionalDouble.empty();
     if (known && pressure.isEmpty()) {
-      return Figures.missing(
-          PRESSURE,
-          "cold pressure needed",
-          "no pressure makes these tires carry the axle",
-          Instrument.READ,
-          "take a tire of a higher load index");
+      // The tires are too weak at any pressure, which is for another rule to say; they want all
+      // they may have.
+      return reference.called("cold pressure needed");
     }
     double value = pressure.orElse(0);
     double n = standard.exponent();

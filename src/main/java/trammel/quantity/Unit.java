@@ -1,5 +1,6 @@
 package trammel.quantity;
 
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -106,7 +107,8 @@ public enum Unit {
 
   /** A value of this unit in the unit the program keeps. */
   public double toKept(double value) {
-    return value * factor;
+    // In decimals, so that 7 in is 177.8 mm to the last digit and equal to what 177.8 mm reads as.
+    return BigDecimal.valueOf(value).multiply(BigDecimal.valueOf(factor)).doubleValue();
   }
 
   /** A kept value in this unit. */

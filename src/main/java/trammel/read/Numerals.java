@@ -27,7 +27,9 @@ final class Numerals {
       String fraction = FRACTIONS.get(c);
       if (fraction != null) {
         boolean mixed = i > 0 && isDigit(text.charAt(i - 1));
-        folded.append(mixed ? " " : "").append(fraction);
+        boolean followed = i + 1 < text.length() && isDigit(text.charAt(i + 1));
+        // Apart from a digit that follows, or ½1 would read as 1/21.
+        folded.append(mixed ? " " : "").append(fraction).append(followed ? " " : "");
       } else if (Character.isSpaceChar(c) || c == '\n') {
         folded.append(' ');
       } else if (c == '−') {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -24,6 +25,7 @@ import trammel.fact.Fact;
 import trammel.judge.Finding;
 import trammel.judge.Judge;
 import trammel.judge.Judgement;
+import trammel.judge.Kind;
 import trammel.quantity.Quantity;
 import trammel.subject.Position;
 
@@ -63,7 +65,8 @@ public final class Remedies {
    */
   public List<Remedy> of(Finding finding) {
     List<Position> at = positions(finding);
-    if (!finding.decides() || at.isEmpty()) {
+    boolean work = finding.kind() == Kind.COMPANION && finding.need() == null;
+    if (!finding.decides() || at.isEmpty() || work) {
       return List.of();
     }
     List<Remedy> remedies = new ArrayList<>();
@@ -88,19 +91,28 @@ public final class Remedies {
     return List.copyOf(remedies);
   }
 
-  private static List<Position> positions(Finding finding) {
+  /**
+   * The wheels that a remedy goes to: both of the axle, and all that the same order line would
+   * change.
+   */
+  private List<Position> positions(Finding finding) {
     String where = finding.fact().subject().where();
-    List<Position> at = new ArrayList<>();
+    Set<Position> at = EnumSet.noneOf(Position.class);
     for (Position position : Position.running()) {
       boolean here =
           position.toString().equals(where)
               || position.axle().map(axle -> axle.toString().equals(where)).orElse(false);
       if (here) {
-        // What settles one side of an axle is fitted to both.
         at.addAll(Position.of(position.axle().orElseThrow()));
       }
     }
-    return at.stream().distinct().toList();
+    for (Build.Line line : build.lines()) {
+      if (finding.about(line.part().number()) && line.at().stream().anyMatch(at::contains)) {
+        at.addAll(line.at());
+      }
+    }
+    at.remove(Position.SPARE);
+    return List.copyOf(at);
   }
 
   /**
