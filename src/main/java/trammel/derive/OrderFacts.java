@@ -120,12 +120,12 @@ final class OrderFacts {
     Listing.ReturnableUntil until = listing.returnableUntil();
     String words =
         until == null
-            ? "on terms that the catalog does not state"
+            ? "the catalog does not say whether it goes back"
             : switch (until) {
-              case ORDERED -> "never";
-              case OPENED -> "only unopened";
-              case MOUNTED -> "only unmounted";
-              case DRIVEN -> "until it has been driven";
+              case ORDERED -> "it never goes back";
+              case OPENED -> "it goes back only unopened";
+              case MOUNTED -> "it goes back only unmounted";
+              case DRIVEN -> "it goes back until it has been driven";
             };
     derivation.facts.add(
         new OrderLine(

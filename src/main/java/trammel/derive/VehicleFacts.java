@@ -224,6 +224,7 @@ final class VehicleFacts {
             Standing.ofChange(roadChanged),
             spare.numbers(),
             tire.designation().toString(),
+            build.spareRotates(),
             vehicle.drive() == Drive.FULL_TIME,
             difference(spare.circumference, road.circumference)));
   }

@@ -13,6 +13,7 @@ import trammel.subject.Subject;
  *
  * @param tire designation of the spare
  * @param difference of rolling circumference, as a share of the larger
+ * @param inRotation whether it takes its turn on the ground
  * @param fullTime whether both axles always drive
  */
 @Fact.Concerns({PartKind.TIRE})
@@ -22,6 +23,7 @@ public record SpareMatch(
     Standing standing,
     List<String> parts,
     String tire,
+    boolean inRotation,
     boolean fullTime,
     @Measured(value = RATIO, name = "spare to road circumference") Quantity difference)
     implements Fact {}

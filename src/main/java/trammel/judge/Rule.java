@@ -17,6 +17,7 @@ import trammel.fact.Fact;
  * @param id {@code group.name}
  * @param title what it demands, in a line
  * @param says the finding, with names of the fact's components in braces
+ * @param open what to say where a value is missing; empty for the usual sentence
  * @param reason why it matters
  * @param source document and clause, or <em>common practice</em>
  * @param kind what it amounts to when it is broken
@@ -30,6 +31,7 @@ public record Rule(
     String id,
     String title,
     String says,
+    String open,
     String reason,
     String source,
     Kind kind,
@@ -47,6 +49,7 @@ public record Rule(
         compiled.getName(),
         text(compiled, annotations, "title"),
         text(compiled, annotations, "says"),
+        (String) annotations.getOrDefault("open", ""),
         text(compiled, annotations, "reason"),
         text(compiled, annotations, "source"),
         Kind.named(text(compiled, annotations, "kind")),

@@ -3,6 +3,7 @@ package trammel.report;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import trammel.quantity.Comparison;
 import trammel.quantity.Dimension;
@@ -40,11 +41,31 @@ final class Figures {
    * A value against its limit: {@code gap 6.2 ± 3.4 mm (0.24 in); wanted: at least 8 mm (0.31 in)}.
    *
    * @param said what was said before; a value that stands there is not told twice
+   * @param written how a quantity is written
    */
-  static String against(Comparison comparison, String said) {
-    String value = text(comparison.quantity());
-    String limit = "wanted: " + comparison.sense().words() + " " + text(comparison.limit());
+  static String against(Comparison comparison, String said, Function<Quantity, String> written) {
+    String value = written.apply(comparison.quantity());
+    String limit =
+        "wanted: " + comparison.sense().words() + " " + written.apply(comparison.limit());
     return said.contains(value) ? limit : named(comparison.quantity()) + " " + value + "; " + limit;
+  }
+
+  /** A share in percent, with its uncertainty: {@code 6.6 ± 0.5 %}. */
+  static String percent(Quantity share) {
+    if (!share.isKnown()) {
+      return QuantityWriter.value(share);
+    }
+    int places = share.expanded() >= 0.01 || share.expanded() == 0 ? 1 : 2;
+    BigDecimal value =
+        BigDecimal.valueOf(Unit.PERCENT.fromKept(share.value()))
+            .setScale(places, RoundingMode.HALF_UP);
+    BigDecimal expanded =
+        BigDecimal.valueOf(Unit.PERCENT.fromKept(share.expanded()))
+            .setScale(places, RoundingMode.HALF_UP);
+    String text = value.stripTrailingZeros().toPlainString();
+    return share.expanded() == 0
+        ? text + " %"
+        : value.toPlainString() + " ± " + expanded.toPlainString() + " %";
   }
 
   static String named(Quantity quantity) {

@@ -21,7 +21,7 @@ import trammel.read.Words;
 
 /** What a finding says, in words a parts counter reads. */
 final class Sentences {
-  private static final Pattern NAME = Pattern.compile("\\{([a-z-]+)}");
+  private static final Pattern NAME = Pattern.compile("\\{([a-z-]+)(%?)}");
   private static final Formula SHORT = new Formula("short by", "−margin", "definition");
 
   private final Finding finding;
@@ -34,6 +34,9 @@ final class Sentences {
 
   /** The finding in one sentence, without its place. */
   String sentence() {
+    if (finding.decision() == Decision.ABSENT && !rule.open().isEmpty()) {
+      return upperFirst(filled(rule.open()));
+    }
     if (finding.kind() == Kind.UNPROVEN || finding.decision() == Decision.ABSENT) {
       return "It is open whether " + lowerFirst(rule.title()) + ": " + whyOpen() + ".";
     }
@@ -45,7 +48,14 @@ final class Sentences {
   String figures() {
     Comparison comparison = finding.comparison();
     boolean said = finding.kind() == Kind.UNPROVEN || finding.decision() == Decision.ABSENT;
-    return comparison == null || said ? "" : Figures.against(comparison, sentence());
+    return comparison == null || said
+        ? ""
+        : Figures.against(comparison, sentence(), quantity -> text(quantity, inPercent()));
+  }
+
+  /** Whether the rule speaks of shares, which are shown in percent. */
+  private boolean inPercent() {
+    return rule.says().contains("%}");
   }
 
   private String whyOpen() {
@@ -62,11 +72,11 @@ final class Sentences {
     }
     return Figures.named(comparison.quantity())
         + " is "
-        + Figures.text(comparison.quantity())
+        + text(comparison.quantity(), inPercent())
         + " against "
         + comparison.sense().words()
         + " "
-        + Figures.text(comparison.limit())
+        + text(comparison.limit(), inPercent())
         + ", closer than it is known";
   }
 
@@ -78,23 +88,25 @@ final class Sentences {
   String filled(String template) {
     return NAME.matcher(template)
         .replaceAll(
-            found -> java.util.regex.Matcher.quoteReplacement(value(found.group(1), template)));
+            found ->
+                java.util.regex.Matcher.quoteReplacement(
+                    value(found.group(1), !found.group(2).isEmpty(), template)));
   }
 
-  private String value(String name, String template) {
+  private String value(String name, boolean percent, String template) {
     Comparison comparison = finding.comparison();
     if (comparison != null && name.equals("short")) {
-      return Figures.text(SHORT.linear(-1, comparison.margin()));
+      return text(SHORT.linear(-1, comparison.margin()), percent);
     }
     if (comparison != null && name.equals("value")) {
-      return Figures.text(comparison.quantity());
+      return text(comparison.quantity(), percent);
     }
     if (finding.need() != null && name.equals("need")) {
       return finding.need().kind().words();
     }
-    Optional<String> component = component(finding.fact(), name);
+    Optional<String> component = component(finding.fact(), name, percent);
     if (component.isEmpty() && comparison != null && name.equals("limit")) {
-      return Figures.text(comparison.limit());
+      return text(comparison.limit(), percent);
     }
     return component.orElseThrow(
         () ->
@@ -102,11 +114,11 @@ final class Sentences {
                 rule.id() + " names {" + name + "}, which its fact does not have: " + template));
   }
 
-  private static Optional<String> component(Fact fact, String name) {
+  private static Optional<String> component(Fact fact, String name, boolean percent) {
     for (RecordComponent component : fact.getClass().getRecordComponents()) {
       if (Words.kebab(component.getName()).equals(name)) {
         try {
-          return Optional.of(text(component.getAccessor().invoke(fact)));
+          return Optional.of(text(component.getAccessor().invoke(fact), percent));
         } catch (ReflectiveOperationException e) {
           throw new IllegalStateException("cannot read " + name + " of " + fact, e);
         }
@@ -115,12 +127,12 @@ final class Sentences {
     return Optional.empty();
   }
 
-  private static String text(@Nullable Object value) {
+  private static String text(@Nullable Object value, boolean percent) {
     if (value == null) {
       return "not stated";
     }
     if (value instanceof Quantity quantity) {
-      return Figures.text(quantity);
+      return percent ? Figures.percent(quantity) : Figures.text(quantity);
     }
     if (value instanceof PartKind kind) {
       return kind.words();
@@ -129,7 +141,7 @@ final class Sentences {
       return yes ? "yes" : "no";
     }
     if (value instanceof List<?> list) {
-      return list.stream().map(Sentences::text).collect(Collectors.joining(", "));
+      return list.stream().map(item -> text(item, percent)).collect(Collectors.joining(", "));
     }
     if (value instanceof Enum<?> choice) {
       return choice.name().toLowerCase(Locale.ROOT).replace('_', ' ');

@@ -37,7 +37,7 @@ class RuleBookTest {
 
   private static final Pattern ID =
       Pattern.compile("(wheel|tire|clearance|height|order)\\.[a-z0-9]+(-[a-z0-9]+)*");
-  private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)}");
+  private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}%]*)%?}");
   private static final Pattern RULE = Pattern.compile("(?m)^rule \"([^\"]*)\"");
   private static final Pattern ANNOTATION = Pattern.compile("@([A-Za-z]+)(?:\\(\"([^\"]*)\"\\))?");
 
@@ -136,7 +136,15 @@ class RuleBookTest {
     assertThat(found).contains("title", "says", "reason", "source", "kind", "since");
     assertThat(found)
         .isSubsetOf(
-            "title", "says", "reason", "source", "kind", "since", "settle", "safetyCritical");
+            "title",
+            "says",
+            "open",
+            "reason",
+            "source",
+            "kind",
+            "since",
+            "settle",
+            "safetyCritical");
     assertThat(rule.safetyCritical()).isEqualTo(found.contains("safetyCritical"));
     assertThat(rule.kind() != Kind.CONFLICT || !rule.settle().isEmpty())
         .as("%s is a conflict and says what would settle it", rule.id())

@@ -15,7 +15,7 @@ import trammel.read.Words;
 
 /** The names that rules put in braces. */
 class SentencesTest {
-  private static final Pattern NAME = Pattern.compile("\\{([^}]*)}");
+  private static final Pattern NAME = Pattern.compile("\\{([^}%]*)%?}");
 
   static Stream<Rule> rules() {
     return Sheet.JUDGE.rules().stream();
