@@ -135,8 +135,17 @@ final class OrderFacts {
             line.part().number(),
             line.part().kind().toString(),
             words,
+            trial(line.part().kind()),
             listing.returnsOnlyUnfitted(),
             wait));
+  }
+
+  private static String trial(PartKind kind) {
+    boolean onTheWheel =
+        kind == PartKind.TIRE || kind == PartKind.WHEEL || kind == PartKind.WHEEL_SPACER;
+    return onTheWheel
+        ? "try one bare wheel on the tightest corner, then one mounted tire from lock to lock"
+        : "measure or ask for what the list below wants";
   }
 
   private void sides() {

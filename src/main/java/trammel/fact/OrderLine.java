@@ -12,6 +12,7 @@ import trammel.subject.Subject;
  *
  * @param part part number
  * @param returnable up to when it goes back, in words; empty where nothing is said
+ * @param trial what would settle its open question before it is paid for
  * @param staysSold whether it no longer goes back once it is tried
  * @param leadTime how long it takes to come; 0 from the shelf
  */
@@ -23,6 +24,7 @@ public record OrderLine(
     String part,
     String kind,
     String returnable,
+    String trial,
     boolean staysSold,
     @Measured(value = TIME, name = "lead time") Quantity leadTime)
     implements Fact {}

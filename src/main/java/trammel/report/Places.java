@@ -31,7 +31,6 @@ final class Places {
   }
 
   private static String words(String detail, Set<String> where) {
-    boolean order = where.contains("order");
     Set<String> left = new LinkedHashSet<>(where);
     List<String> said = new ArrayList<>();
     if (takeAll(left, Position.running())) {
@@ -44,7 +43,8 @@ final class Places {
     }
     left.forEach(place -> said.add(place.replace('-', ' ')));
     String joined = String.join(" and ", said);
-    return detail.isEmpty() ? joined : joined + ", " + (order ? detail : detail.replace('-', ' '));
+    String spoken = new Subject(where.iterator().next(), detail).detailWords();
+    return detail.isEmpty() ? joined : joined + ", " + spoken;
   }
 
   private static boolean takeAll(Set<String> left, Collection<Position> wheels) {

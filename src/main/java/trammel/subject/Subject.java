@@ -54,11 +54,11 @@ public record Subject(String where, String detail) implements Comparable<Subject
     String place = where.replace('-', ' ');
     String head =
         place.isEmpty() ? "" : Character.toUpperCase(place.charAt(0)) + place.substring(1);
-    return detail.isEmpty() ? head : head + ", " + spoken();
+    return detail.isEmpty() ? head : head + ", " + detailWords();
   }
 
   /** A station or role in words; a part number as it is. */
-  private String spoken() {
+  public String detailWords() {
     boolean number = detail.chars().anyMatch(c -> Character.isUpperCase(c) || Character.isDigit(c));
     return number || where.equals("order") ? detail : detail.replace('-', ' ');
   }
