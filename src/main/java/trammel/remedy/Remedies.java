@@ -146,7 +146,30 @@ public final class Remedies {
     return vehicle
         && axle
         && listing.hand() == null
-        && !build.after(at.get(0)).all(part.kind()).contains(part);
+        && !build.after(at.get(0)).all(part.kind()).contains(part)
+        && mounts(part, at.get(0));
+  }
+
+  /** Whether rim codes and bolt patterns agree, without which a trial is a waste of time. */
+  private boolean mounts(Part part, Position position) {
+    Equipment now = build.after(position);
+    if (part instanceof Tire tire) {
+      return now.one(PartKind.WHEEL, Wheel.class)
+          .map(wheel -> wheel.size().code().equals(tire.designation().rim()))
+          .orElse(true);
+    }
+    if (part instanceof Wheel wheel) {
+      boolean onHub =
+          !now.all(PartKind.WHEEL_SPACER).isEmpty()
+              || wheel
+                  .boltPattern()
+                  .matches(build.vehicle().axle(position.axle().orElseThrow()).hub().boltPattern());
+      return onHub
+          && now.one(PartKind.TIRE, Tire.class)
+              .map(tire -> wheel.size().code().equals(tire.designation().rim()))
+              .orElse(true);
+    }
+    return true;
   }
 
   private Build variant(Part part, List<Position> at) {
