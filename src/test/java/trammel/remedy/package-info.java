@@ -1,0 +1,3 @@
+/** Remedies against the whole demo world. */
+@org.jspecify.annotations.NullMarked
+package trammel.remedy;
