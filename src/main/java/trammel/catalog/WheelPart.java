@@ -137,7 +137,11 @@ public sealed interface WheelPart extends Part {
     }
   }
 
-  /** A plate between hub and wheel: slipped over the studs, or bolted on with studs of its own. */
+  /**
+   * A plate between hub and wheel: slipped over the studs, or bolted on with studs of its own.
+   *
+   * @param nutsIncluded whether the nuts that hold a bolt-on spacer to the hub come with it
+   */
   @Named("wheel-spacer")
   record WheelSpacer(
       @Inline Listing listing,
@@ -165,7 +169,8 @@ public sealed interface WheelPart extends Part {
               by = CALIPER,
               how = "outer face to the seat of its inner nuts",
               max = 90)
-          Quantity innerPad)
+          Quantity innerPad,
+      boolean nutsIncluded)
       implements WheelPart {
     /** How it is held. */
     public enum SpacerForm {

@@ -324,7 +324,19 @@ final class HubFacts {
             end.spacers.stream().map(WheelSpacer::number).toList(),
             Constants.number(end.spacers.size()),
             Constants.number((double) adapters),
-            end.thickness));
+            end.thickness,
+            nutsMissing(position, end)));
+  }
+
+  /**
+   * A bolt-on spacer takes nuts on the hub's studs, beside those that hold the wheel to the spacer.
+   */
+  private boolean nutsMissing(Position position, WheelEnd end) {
+    boolean ordered =
+        build.lines().stream()
+            .anyMatch(l -> l.part() instanceof Fastener && l.at().contains(position));
+    return !ordered
+        && end.spacers.stream().anyMatch(s -> s.form() == SpacerForm.BOLT_ON && !s.nutsIncluded());
   }
 
   private void brake(

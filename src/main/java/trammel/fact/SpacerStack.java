@@ -15,6 +15,7 @@ import trammel.subject.Subject;
  * @param count how many there are
  * @param adapters how many of them change the bolt pattern
  * @param thickness of all together
+ * @param nutsMissing whether one is bolted on and nothing brings the nuts that hold it to the hub
  */
 @Fact.Concerns({PartKind.WHEEL_SPACER})
 @Fact.Since("0.1")
@@ -24,5 +25,6 @@ public record SpacerStack(
     List<String> parts,
     @Measured(value = RATIO, name = "spacers") Quantity count,
     @Measured(RATIO) Quantity adapters,
-    @Measured(value = LENGTH, name = "spacer thickness") Quantity thickness)
+    @Measured(value = LENGTH, name = "spacer thickness") Quantity thickness,
+    boolean nutsMissing)
     implements Fact {}
