@@ -50,6 +50,12 @@ final class Resolver {
       return Optional.empty();
     }
     new SheetCheck(problems).check(sheet);
+    if (sheet.changes().isEmpty()) {
+      problems.add(
+          sheet.place(),
+          "changes: nothing is proposed",
+          "Add a line below changes: - { add: PART, at: all }.");
+    }
     Map<Position, Equipment> book = book(vehicle.get());
     Map<Position, Equipment> asFound = asFound(book, sheet.asFound());
     Map<Position, Equipment> proposed = new EnumMap<>(asFound);
@@ -256,12 +262,39 @@ final class Resolver {
 
   private void add(
       Part part, List<Position> at, int units, Place place, Map<Position, Equipment> equipment) {
+    claim(part, at, place);
     put(part, at, place, equipment);
     lines.add(new Build.Line(part, at, units, part.number(), place));
     for (Map.Entry<String, Integer> inside : part.listing().contains().entrySet()) {
       Part content = catalog.part(inside.getKey()).orElseThrow();
       put(content, at, place, equipment);
       lines.add(new Build.Line(content, at, units * inside.getValue(), part.number(), place));
+    }
+  }
+
+  /** Two parts of one kind cannot be at one place, unless locking nuts stand among plain ones. */
+  private void claim(Part part, List<Position> at, Place place) {
+    for (Build.Line before : lines) {
+      boolean rivals =
+          part.kind().takesThePlace()
+              && before.part().kind() == part.kind()
+              && !before.part().equals(part)
+              && part.kind() != PartKind.FASTENER;
+      List<Position> both = at.stream().filter(before.at()::contains).toList();
+      if (rivals && !both.isEmpty()) {
+        problems.add(
+            place,
+            part.number()
+                + " goes to the "
+                + both.get(0).toString().replace('-', ' ')
+                + ", where "
+                + before.part().number()
+                + " goes already ("
+                + before.place()
+                + ")",
+            "Remove one of them, or say at: for each.");
+        return;
+      }
     }
   }
 

@@ -10,6 +10,7 @@ import trammel.read.Place;
 import trammel.read.Problems;
 import trammel.read.QuantityWriter;
 import trammel.read.Words;
+import trammel.subject.Axle;
 import trammel.subject.Position;
 import trammel.subject.Station;
 import trammel.subject.Subject;
@@ -29,8 +30,11 @@ final class SheetCheck {
       station(gaps.get(i).at(), gaps.get(i).place(), "at");
       for (Gap before : gaps.subList(0, i)) {
         agree(before, gaps.get(i));
+        shrink(before, gaps.get(i));
+        shrink(gaps.get(i), before);
       }
       touching(sheet, gaps.get(i));
+      posed(gaps.get(i));
     }
     List<FenderHeight> heights = sheet.measurements().heights();
     for (int i = 0; i < heights.size(); i++) {
@@ -69,6 +73,19 @@ final class SheetCheck {
               + "; expected "
               + Words.anyOf(stations),
           Words.didYouMean(subject.detail(), stations, "Write for example front-left:rear-mount."));
+    } else if (wheres.contains(subject.where()) && !subject.where().equals("all")) {
+      Axle axle = subject.where().startsWith("rear") ? Axle.REAR : Axle.FRONT;
+      List<String> here =
+          Arrays.stream(Station.values())
+              .filter(station -> station.belongsTo(axle))
+              .map(Station::toString)
+              .toList();
+      if (!here.contains(subject.detail())) {
+        problems.add(
+            place,
+            key + ": a " + axle + " wheel has no station " + Words.quoted(subject.detail()),
+            "Its stations are " + String.join(", ", here) + ".");
+      }
     }
   }
 
@@ -94,6 +111,51 @@ final class SheetCheck {
               + " the same was measured as "
               + QuantityWriter.uncertain(before),
           "Keep the one that was taken in the pose and state named, and remove the other.");
+    }
+  }
+
+  /** A wheel that rises comes no farther from what is above it. */
+  private void shrink(Gap rest, Gap bump) {
+    boolean same =
+        rest.at().equals(bump.at())
+            && rest.steer() == bump.steer()
+            && rest.state() == bump.state()
+            && rest.height() == Station.Height.REST
+            && bump.height() == Station.Height.BUMP_STOP
+            && rest.gap().isKnown()
+            && bump.gap().isKnown();
+    if (same
+        && bump.gap().value() - rest.gap().value()
+            > bump.gap().expanded() + rest.gap().expanded()) {
+      problems.add(
+          bump.place(),
+          "on the bump stop the gap is "
+              + QuantityWriter.uncertain(bump.gap())
+              + ", at rest ("
+              + rest.place()
+              + ") it is "
+              + QuantityWriter.uncertain(rest.gap()),
+          "A tire that rises comes closer: measure both again.");
+    }
+  }
+
+  /** A gap is one wheel's, and its pose must be one that its axle can take. */
+  private void posed(Gap gap) {
+    boolean wheel =
+        Position.running().stream().anyMatch(p -> p.toString().equals(gap.at().where()));
+    if (!wheel) {
+      problems.add(
+          gap.place(),
+          "at: found "
+              + Words.quoted(gap.at().where())
+              + "; expected one wheel, such as front-left",
+          "Write the gap of each wheel by itself.");
+    }
+    if (gap.at().where().startsWith("rear") && gap.steer() != Station.Steer.STRAIGHT) {
+      problems.add(
+          gap.place(),
+          "steer: a rear wheel does not steer; found " + gap.steer(),
+          "Write steer: straight.");
     }
   }
 

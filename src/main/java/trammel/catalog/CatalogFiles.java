@@ -44,7 +44,7 @@ public final class CatalogFiles {
     if (folder == null) {
       Problems problems = new Problems();
       problems.add(
-          Place.of(from.toString()),
+          Place.of(from.toString().isEmpty() ? "." : from.toString()),
           "no " + HEAD + " in this folder or any above it; expected a catalog",
           "Name the catalog's folder in the sheet (catalog: ../my-catalog), or with --catalog.");
       problems.refuseIfAny();
@@ -61,12 +61,12 @@ public final class CatalogFiles {
     Problems problems = new Problems();
     Optional<Head> head = bind(Head.class, folder.resolve(HEAD), problems);
     Map<String, VehicleProfile> vehicles = new LinkedHashMap<>();
-    for (Path file : files(folder.resolve("vehicles"), ".vehicle.yaml")) {
+    for (Path file : files(folder.resolve("vehicles"), ".vehicle.yaml", problems)) {
       bind(VehicleProfile.class, file, problems)
           .ifPresent(profile -> put(vehicles, profile, problems));
     }
     Map<String, Part> parts = new LinkedHashMap<>();
-    for (Path file : files(folder.resolve("parts"), ".parts.yaml")) {
+    for (Path file : files(folder.resolve("parts"), ".parts.yaml", problems)) {
       bind(Family.class, file, problems)
           .ifPresent(family -> family.parts().forEach(part -> put(parts, part, problems)));
     }
@@ -108,15 +108,26 @@ public final class CatalogFiles {
     }
   }
 
-  private static List<Path> files(Path folder, String ending) {
+  private static List<Path> files(Path folder, String ending, Problems problems) {
     if (!Files.isDirectory(folder)) {
       return List.of();
     }
+    List<Path> read = new ArrayList<>();
     try (Stream<Path> found = Files.list(folder)) {
-      return new ArrayList<>(
-          found.filter(file -> file.getFileName().toString().endsWith(ending)).sorted().toList());
+      for (Path file : found.filter(Files::isRegularFile).sorted().toList()) {
+        String name = file.getFileName().toString();
+        if (name.endsWith(ending)) {
+          read.add(file);
+        } else if (name.endsWith(".yaml") || name.endsWith(".yml")) {
+          problems.add(
+              Place.of(file.toString()),
+              "the name does not end in " + ending + ", so it would not be read",
+              "Rename it, or move it elsewhere.");
+        }
+      }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+    return read;
   }
 }

@@ -44,7 +44,9 @@ final class RulesCommand {
       out.println("  says:   " + rule.says());
       out.println("  why:    " + rule.reason());
       out.println("  source: " + rule.source());
-      out.println("  settle: " + String.join("; or ", rule.settle()));
+      if (!rule.settle().isEmpty()) {
+        out.println("  settle: " + String.join("; or ", rule.settle()));
+      }
       out.println("  judges: " + String.join(", ", judged(rule)));
       out.println("  waiver: " + (rule.safetyCritical() ? "none, safety-critical" : "possible"));
       out.println("  book:   " + rule.book() + ", since " + rule.since());

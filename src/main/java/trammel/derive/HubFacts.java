@@ -21,6 +21,7 @@ import trammel.designation.SeatForm;
 import trammel.designation.ThreadSize;
 import trammel.fact.BrakeRoom;
 import trammel.fact.Fastening;
+import trammel.fact.FittedPart;
 import trammel.fact.Seating;
 import trammel.fact.SpacerStack;
 import trammel.fact.Standing;
@@ -95,6 +96,7 @@ final class HubFacts {
       boolean touched =
           build.changes(position, PartKind.WHEEL, PartKind.WHEEL_SPACER, PartKind.CENTERING_RING);
       Standing standing = Standing.ofChange(touched);
+      fitted(position, end);
       seatings(position, axle.hub(), end, standing);
       boolean held = touched || build.changes(position, PartKind.FASTENER, PartKind.STUD);
       fastening(position, axle.hub(), end, Standing.ofChange(held));
@@ -103,6 +105,26 @@ final class HubFacts {
         brake(position, axle.brake(), end, end.wheel, standing);
       }
     }
+  }
+
+  /**
+   * Without a tire, a wheel and what holds it nothing can be judged here, and that must be said.
+   */
+  private void fitted(Position position, WheelEnd end) {
+    boolean touched =
+        build.changes(
+            position, PartKind.TIRE, PartKind.WHEEL, PartKind.WHEEL_SPACER, PartKind.FASTENER);
+    Standing standing = Standing.ofChange(touched);
+    known(position, standing, PartKind.TIRE, end.tire != null, end.numbers());
+    known(position, standing, PartKind.WHEEL, end.wheel != null, end.numbers());
+    known(position, standing, PartKind.FASTENER, end.fastener != null, end.numbers());
+  }
+
+  private void known(
+      Position position, Standing standing, PartKind kind, boolean known, List<String> beside) {
+    Subject subject = Subject.of(position, kind.toString());
+    Decision decision = known ? Decision.MET : Decision.ABSENT;
+    derivation.facts.add(new FittedPart(subject, standing, beside, kind.words(), decision));
   }
 
   private void seatings(Position position, Hub hub, WheelEnd end, Standing standing) {

@@ -13,11 +13,13 @@ import trammel.catalog.Hub;
 import trammel.catalog.Listing;
 import trammel.catalog.PartKind;
 import trammel.catalog.WheelPart.Fastener;
+import trammel.fact.ListedFor;
 import trammel.fact.OrderLine;
 import trammel.fact.PieceCount;
 import trammel.fact.SideCount;
 import trammel.fact.Standing;
 import trammel.quantity.Constants;
+import trammel.quantity.Decision;
 import trammel.quantity.Formula;
 import trammel.quantity.Quantity;
 import trammel.subject.Axle;
@@ -53,6 +55,7 @@ final class OrderFacts {
           int needed = needed(line.part() instanceof Fastener, line, places.get(number));
           count(line, needed, pieces.get(number));
           sold(line);
+          listed(line);
         });
     sides();
   }
@@ -110,7 +113,23 @@ final class OrderFacts {
             asked,
             brought,
             SPARE.linear(1, brought, -1, asked),
+            Constants.number(line.part().listing().pieces()).called("pieces in a unit"),
             key));
+  }
+
+  private void listed(Build.Line line) {
+    List<String> vehicles = line.part().listing().vehicles();
+    String here = build.vehicle().vehicle();
+    String number = line.part().number();
+    derivation.facts.add(
+        new ListedFor(
+            Subject.line(number),
+            Standing.WORSE_OR_NEW,
+            List.of(number),
+            number,
+            String.join(", ", vehicles),
+            here,
+            Decision.of(vehicles.isEmpty() || vehicles.contains(here))));
   }
 
   private void sold(Build.Line line) {

@@ -5,6 +5,7 @@ import static trammel.quantity.Dimension.RATIO;
 
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.BuildSheet.ChainClass;
 import trammel.catalog.AxleProfile;
@@ -198,11 +199,7 @@ final class VehicleFacts {
                 trammel.quantity.Instrument.WEIGHED,
                 "weigh the spare")
             : spare.wheel.mass();
-    String where =
-        carrier.kind() == null
-            ? "spare carrier"
-            : carrier.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')
-                + " carrier";
+    String where = words(carrier.kind());
     derivation.facts.add(
         new SpareRoom(
             Subject.of(Position.SPARE),
@@ -227,6 +224,17 @@ final class VehicleFacts {
             build.spareRotates(),
             vehicle.drive() == Drive.FULL_TIME,
             difference(spare.circumference, road.circumference)));
+  }
+
+  private static String words(SpareCarrier.@Nullable Kind kind) {
+    return kind == null
+        ? "spare's carrier"
+        : switch (kind) {
+          case UNDER_FLOOR -> "carrier under the floor";
+          case TAILGATE -> "carrier on the tailgate";
+          case WELL -> "spare's well";
+          case NONE -> "place where a spare would go";
+        };
   }
 
   private void coverage(Position position) {

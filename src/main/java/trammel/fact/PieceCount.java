@@ -15,6 +15,7 @@ import trammel.subject.Subject;
  * @param needed pieces that the job asks for
  * @param supplied pieces that the order brings
  * @param spare what is left over: negative where some are missing
+ * @param perUnit pieces in one unit as it is sold
  * @param keyMissing whether locks come without the key that they need
  */
 @Fact.Since("0.1")
@@ -27,5 +28,6 @@ public record PieceCount(
     @Measured(value = RATIO, name = "pieces needed") Quantity needed,
     @Measured(value = RATIO, name = "pieces on the order") Quantity supplied,
     @Measured(value = RATIO, name = "pieces left over") Quantity spare,
+    @Measured(value = RATIO, name = "pieces in a unit") Quantity perUnit,
     boolean keyMissing)
     implements Fact {}

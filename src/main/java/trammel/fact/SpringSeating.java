@@ -20,7 +20,7 @@ import trammel.subject.Subject;
  * @param endAgrees whether it was made for the shape of the coil's end
  * @param stacked whether it is one of several, and not all of them may be
  */
-@Fact.Concerns({PartKind.SPRING_SPACER, PartKind.SPRING})
+@Fact.Concerns(PartKind.SPRING_SPACER)
 @Fact.Since("0.1")
 public record SpringSeating(
     Subject subject,

@@ -38,7 +38,8 @@ public final class Words {
     return key.replace('-', ' ');
   }
 
-  static String withArticle(String noun) {
+  /** The noun after a or an. */
+  public static String withArticle(String noun) {
     return ("aeiou".indexOf(noun.charAt(0)) >= 0 ? "an " : "a ") + noun;
   }
 

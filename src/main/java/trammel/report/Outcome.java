@@ -7,6 +7,7 @@ import trammel.judge.Finding;
 import trammel.judge.Kind;
 import trammel.judge.Rule;
 import trammel.quantity.Comparison;
+import trammel.quantity.Decision;
 import trammel.remedy.Remedy;
 
 /** A finding with what would settle it and what it does to the verdict. */
@@ -40,6 +41,16 @@ record Outcome(Finding finding, Rule rule, List<Remedy> remedies, Optional<Repor
     return finding.kind() == Kind.UNPROVEN && !finding.decides();
   }
 
+  /**
+   * What the rule says a fitter would try; where a value is missing, getting it comes before all
+   * else.
+   */
+  private Stream<String> settings() {
+    return finding.decision() == Decision.ABSENT && finding.kind() == Kind.UNPROVEN
+        ? Stream.of("get what is missing first (see what to measure)")
+        : rule.settle().stream();
+  }
+
   /** It as reports hold it, not yet numbered. */
   Report.Item item() {
     Sentences sentences = new Sentences(finding, rule);
@@ -64,7 +75,7 @@ record Outcome(Finding finding, Rule rule, List<Remedy> remedies, Optional<Repor
         rule.safetyCritical(),
         verdict().isPresent(),
         waived.orElse(null),
-        Stream.concat(rule.settle().stream(), remedies.stream().map(Remedy::text))
+        Stream.concat(settings(), remedies.stream().map(Remedy::text))
             .map(sentences::filled)
             .distinct()
             .toList());

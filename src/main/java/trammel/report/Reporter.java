@@ -15,11 +15,13 @@ import java.util.stream.Stream;
 import trammel.build.Build;
 import trammel.catalog.Catalog;
 import trammel.catalog.PartKind;
+import trammel.fact.PieceCount;
 import trammel.judge.Finding;
 import trammel.judge.Judge;
 import trammel.judge.Judgement;
 import trammel.judge.Kind;
 import trammel.judge.Rule;
+import trammel.read.Words;
 import trammel.remedy.Remedies;
 
 /** Makes the report of one build from what the rules found. */
@@ -159,8 +161,16 @@ public final class Reporter {
     outcomes.stream()
         .filter(
             outcome -> outcome.verdict().filter(Verdict.FITS_WITH_ADDITIONS::equals).isPresent())
+        .filter(outcome -> !ofWhatDoesNotFit(outcome.finding()))
         .forEach(additions::ask);
     return additions.all();
+  }
+
+  /** Nobody should buy more of a part that does not fit. */
+  private boolean ofWhatDoesNotFit(Finding count) {
+    return count.fact() instanceof PieceCount pieces
+        && judgement.findings().stream()
+            .anyMatch(f -> f.kind() == Kind.CONFLICT && f.about(pieces.part()));
   }
 
   private List<Report.Precedent> precedents() {
@@ -193,8 +203,8 @@ public final class Reporter {
     return unjudged.entrySet().stream()
         .map(
             entry ->
-                "No rule in force judges the fit of a "
-                    + entry.getKey().words()
+                "No rule in force judges the fit of "
+                    + Words.withArticle(entry.getKey().words())
                     + ": "
                     + String.join(", ", entry.getValue())
                     + ".")
