@@ -7,6 +7,7 @@ import trammel.catalog.CatalogFiles;
 import trammel.read.Binder;
 import trammel.read.MapNode;
 import trammel.read.Node;
+import trammel.read.Place;
 import trammel.read.Problems;
 import trammel.read.TextNode;
 import trammel.read.YamlReader;
@@ -41,11 +42,28 @@ public final class BuildFiles {
     Optional<Build> build =
         order
             ? Binder.bind(OrderFile.class, tree, problems)
-                .flatMap(found -> new Resolver(catalog, problems).resolve(found))
+                .flatMap(found -> resolver(catalog, problems, tree).resolve(found))
             : Binder.bind(BuildSheet.class, tree, problems)
-                .flatMap(found -> new Resolver(catalog, problems).resolve(found));
+                .flatMap(found -> resolver(catalog, problems, tree).resolve(found));
     problems.refuseIfAny();
     return build.orElseThrow();
+  }
+
+  /**
+   * The resolver of a tree, which knows where the vehicle's name and the list of sound stations
+   * stand.
+   */
+  private static Resolver resolver(Catalog catalog, Problems problems, Node tree) {
+    return new Resolver(
+        catalog, problems, placeOf(tree, "vehicle"), placeOf(tree, "as-found", "no-contact"));
+  }
+
+  private static Place placeOf(Node tree, String... keys) {
+    Node node = tree;
+    for (String key : keys) {
+      node = node instanceof MapNode map ? map.get(key).orElse(node) : node;
+    }
+    return node.place();
   }
 
   private static Node tree(Path file) {

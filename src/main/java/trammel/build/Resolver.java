@@ -36,20 +36,28 @@ import trammel.subject.Position;
 final class Resolver {
   private final Catalog catalog;
   private final Problems problems;
+  private final Place vehiclePlace;
+  private final Place noContactPlace;
   private final List<Build.Line> lines = new ArrayList<>();
 
-  Resolver(Catalog catalog, Problems problems) {
+  /**
+   * @param vehiclePlace where the vehicle's name stands
+   * @param noContactPlace where the list of sound stations stands
+   */
+  Resolver(Catalog catalog, Problems problems, Place vehiclePlace, Place noContactPlace) {
     this.catalog = catalog;
     this.problems = problems;
+    this.vehiclePlace = vehiclePlace;
+    this.noContactPlace = noContactPlace;
   }
 
   /** A build sheet resolved; empty where something in it is wrong. */
   Optional<Build> resolve(BuildSheet sheet) {
-    Optional<VehicleProfile> vehicle = vehicle(sheet.vehicle(), sheet.place());
+    Optional<VehicleProfile> vehicle = vehicle(sheet.vehicle());
     if (vehicle.isEmpty()) {
       return Optional.empty();
     }
-    new SheetCheck(problems).check(sheet);
+    new SheetCheck(problems).check(sheet, noContactPlace);
     if (sheet.changes().isEmpty()) {
       problems.add(
           sheet.place(),
@@ -81,7 +89,7 @@ final class Resolver {
 
   /** An order resolved: each line is something added where its part and quantity say. */
   Optional<Build> resolve(OrderFile order) {
-    Optional<VehicleProfile> vehicle = vehicle(order.vehicle(), order.place());
+    Optional<VehicleProfile> vehicle = vehicle(order.vehicle());
     if (vehicle.isEmpty()) {
       return Optional.empty();
     }
@@ -124,11 +132,11 @@ final class Resolver {
         Dimension.LENGTH, new Absence("lift", "an order states no aim", Instrument.READ, "decide"));
   }
 
-  private Optional<VehicleProfile> vehicle(String name, Place place) {
+  private Optional<VehicleProfile> vehicle(String name) {
     Optional<VehicleProfile> found = catalog.vehicle(name);
     if (found.isEmpty()) {
       problems.add(
-          place,
+          vehiclePlace,
           "vehicle: no vehicle is called " + Words.quoted(name),
           Words.didYouMean(name, catalog.vehicles().keySet(), "Add its profile to the catalog."));
     }

@@ -23,8 +23,8 @@ final class SheetCheck {
     this.problems = problems;
   }
 
-  void check(BuildSheet sheet) {
-    sheet.asFound().noContact().forEach(subject -> station(subject, sheet.place(), "no-contact"));
+  void check(BuildSheet sheet, Place noContactPlace) {
+    sheet.asFound().noContact().forEach(subject -> station(subject, noContactPlace, "no-contact"));
     List<Gap> gaps = sheet.measurements().gaps();
     for (int i = 0; i < gaps.size(); i++) {
       station(gaps.get(i).at(), gaps.get(i).place(), "at");

@@ -1,0 +1,3 @@
+/** Build sheets and orders. */
+@org.jspecify.annotations.NullMarked
+package trammel.build;
