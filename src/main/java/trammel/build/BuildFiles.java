@@ -36,7 +36,15 @@ public final class BuildFiles {
    * @throws trammel.read.UnreadableFile with everything that is wrong with it
    */
   public static Build read(Path file, Catalog catalog) {
-    Node tree = tree(file);
+    return resolve(tree(file), catalog);
+  }
+
+  /**
+   * Resolves a build sheet or an order that was read.
+   *
+   * @throws trammel.read.UnreadableFile with everything that is wrong with it
+   */
+  public static Build resolve(Node tree, Catalog catalog) {
     Problems problems = new Problems();
     boolean order = tree instanceof MapNode map && map.get("order").isPresent();
     Optional<Build> build =

@@ -27,7 +27,8 @@ import trammel.remedy.Remedies;
 /** Makes the report of one build from what the rules found. */
 public final class Reporter {
   /** Rules whose findings say that an order line should wait. */
-  private static final String HOLD = "order.hold-";
+  private static final Set<String> HOLDING =
+      Set.of("order.hold-order", "order.hold-long-lead", "order.leave-out");
 
   private static final List<String> CAUTIONS =
       List.of(
@@ -84,7 +85,7 @@ public final class Reporter {
   }
 
   private Report report() {
-    Predicate<Outcome> hold = outcome -> outcome.rule().id().startsWith(HOLD);
+    Predicate<Outcome> hold = outcome -> HOLDING.contains(outcome.rule().id());
     Predicate<Outcome> possible = outcome -> outcome.finding().possibly();
     Predicate<Outcome> background = Outcome::background;
     Numbering numbering = new Numbering();

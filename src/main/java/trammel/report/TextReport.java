@@ -106,7 +106,7 @@ public final class TextReport {
 
   private void holds() {
     if (!report.holds().isEmpty()) {
-      page.heading("Hold these lines of the order:");
+      page.heading("Hold these lines, or leave them out:");
       for (Report.Item item : report.holds()) {
         page.paragraph(item.number() + ". ", "    ", item.sentence());
         page.paragraph("    ", "    ", item.reason());

@@ -124,7 +124,7 @@ class DemoTest {
       skerrow-own-color.build | 5
           conflict clearance.bumper-end@front-left:bumper-end
           unproven clearance.rear-mount@front-left:rear-mount
-          hold order.hold-order@order:SI-1885-CC
+          hold order.leave-out@order:SI-1885-CC
       skerrow-worn-fronts.build | 5
           conflict tire.drive-match@vehicle
           conflict height.spacer-bore@rear-left:LS-SK-R40S
