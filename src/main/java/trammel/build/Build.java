@@ -58,6 +58,23 @@ public record Build(
     }
   }
 
+  /** The same build with other equipment proposed, to try a part on it. */
+  public Build proposing(Map<Position, Equipment> other) {
+    return new Build(
+        title,
+        place,
+        vehicle,
+        book,
+        asFound,
+        other,
+        lines,
+        kept,
+        found,
+        aims,
+        measurements,
+        waivers);
+  }
+
   /** Equipment of a wheel as the maker built it. */
   public Equipment bookAt(Position position) {
     return book.getOrDefault(position, Equipment.NONE);

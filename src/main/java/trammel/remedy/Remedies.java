@@ -175,19 +175,7 @@ public final class Remedies {
   private Build variant(Part part, List<Position> at) {
     Map<Position, Equipment> proposed = new EnumMap<>(build.proposed());
     at.forEach(position -> proposed.put(position, build.after(position).with(part)));
-    return new Build(
-        build.title(),
-        build.place(),
-        build.vehicle(),
-        build.book(),
-        build.asFound(),
-        proposed,
-        build.lines(),
-        build.kept(),
-        build.found(),
-        build.aims(),
-        build.measurements(),
-        build.waivers());
+    return build.proposing(proposed);
   }
 
   /** What decides with a part in place; tried once, since many findings ask for the same trial. */

@@ -123,19 +123,7 @@ class RemediesTest {
         .forEach(line -> line.at().stream().filter(p -> p != Position.SPARE).forEach(at::add));
     Map<Position, Equipment> proposed = new EnumMap<>(build.proposed());
     at.forEach(position -> proposed.put(position, build.after(position).with(part)));
-    return new Build(
-        build.title(),
-        build.place(),
-        build.vehicle(),
-        build.book(),
-        build.asFound(),
-        proposed,
-        build.lines(),
-        build.kept(),
-        build.found(),
-        build.aims(),
-        build.measurements(),
-        build.waivers());
+    return build.proposing(proposed);
   }
 
   private static Set<String> deciding(Judgement judgement) {
