@@ -61,20 +61,37 @@ public final class CatalogFiles {
     Problems problems = new Problems();
     Optional<Head> head = bind(Head.class, folder.resolve(HEAD), problems);
     Map<String, VehicleProfile> vehicles = new LinkedHashMap<>();
-    for (Path file : files(folder.resolve("vehicles"), ".vehicle.yaml", problems)) {
-      bind(VehicleProfile.class, file, problems)
-          .ifPresent(profile -> put(vehicles, profile, problems));
-    }
     Map<String, Part> parts = new LinkedHashMap<>();
-    for (Path file : files(folder.resolve("parts"), ".parts.yaml", problems)) {
-      bind(Family.class, file, problems)
-          .ifPresent(family -> family.parts().forEach(part -> put(parts, part, problems)));
-    }
+    all(VehicleProfile.class, folder.resolve("vehicles"), ".vehicle.yaml", problems)
+        .forEach(profile -> put(vehicles, profile, problems));
+    all(Family.class, folder.resolve("parts"), ".parts.yaml", problems)
+        .forEach(family -> family.parts().forEach(part -> put(parts, part, problems)));
     problems.refuseIfAny();
     new References(parts, problems).check(vehicles.values());
     problems.refuseIfAny();
     return new Catalog(
         head.orElseThrow().catalog(), head.orElseThrow().currency(), vehicles, parts);
+  }
+
+  /** What a file gave, and what is wrong with it. */
+  private record Read<T>(Optional<T> bound, Problems problems) {}
+
+  /** Every file of a folder, read side by side, in the order of their names. */
+  private static <T> List<T> all(Class<T> type, Path folder, String ending, Problems problems) {
+    List<Read<T>> read =
+        files(folder, ending, problems).parallelStream()
+            .map(
+                file -> {
+                  Problems own = new Problems();
+                  return new Read<T>(bind(type, file, own), own);
+                })
+            .toList();
+    List<T> bound = new ArrayList<>();
+    for (Read<T> each : read) {
+      each.problems().sorted().forEach(p -> problems.add(p.place(), p.what(), p.advice()));
+      each.bound().ifPresent(bound::add);
+    }
+    return bound;
   }
 
   private static <T> Optional<T> bind(Class<T> type, Path file, Problems problems) {

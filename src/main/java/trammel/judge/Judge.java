@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,10 @@ public final class Judge implements AutoCloseable {
           .thenComparing(finding -> finding.fact().toString());
 
   private final Map<String, Rule> rules = new LinkedHashMap<>();
+
+  /** Facts that some rule has a condition on; the engine need not hear of others. */
+  private final Set<Class<?>> read = new HashSet<>();
+
   private final Set<PartKind> judged = EnumSet.noneOf(PartKind.class);
   private final KieBase base;
   private final KieSessionsPool pool;
@@ -54,6 +59,7 @@ public final class Judge implements AutoCloseable {
     for (Rule rule : found) {
       rules.put(rule.id(), rule);
       judged.addAll(rule.judges());
+      read.addAll(rule.facts());
     }
     this.pool = base.newKieSessionsPool(Runtime.getRuntime().availableProcessors());
   }
@@ -105,7 +111,9 @@ public final class Judge implements AutoCloseable {
   private Judgement judge(KieSession session, Collection<? extends Fact> facts) {
     try {
       for (Fact fact : facts) {
-        session.insert(fact);
+        if (read.contains(fact.getClass())) {
+          session.insert(fact);
+        }
       }
       int limit = MATCHES_PER_FACT * (facts.size() + 1);
       if (session.fireAllRules(limit) >= limit) {

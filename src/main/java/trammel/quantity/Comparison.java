@@ -4,14 +4,21 @@ package trammel.quantity;
  * A quantity held against a limit, decided as ISO 14253-1 has it: met if the margin is at least its
  * expanded uncertainty; otherwise not met if it is at most the negative of it; otherwise undecided.
  *
- * @param quantity what is judged
- * @param limit what it is judged against
- * @param sense which side of the limit is good
- * @param margin how far inside the limit it lies (negative: outside), with the uncertainty of both
- * @param decision the outcome
+ * <p>Rules compare far more than they report, so the margin with its working is made when it is
+ * asked for.
  */
-public record Comparison(
-    Quantity quantity, Quantity limit, Sense sense, Quantity margin, Decision decision) {
+public final class Comparison {
+  private final Quantity quantity;
+  private final Quantity limit;
+  private final Sense sense;
+  private final Decision decision;
+
+  private Comparison(Quantity quantity, Quantity limit, Sense sense, Decision decision) {
+    this.quantity = quantity;
+    this.limit = limit;
+    this.sense = sense;
+    this.decision = decision;
+  }
 
   /** Which side of a limit is good. */
   public enum Sense {
@@ -48,21 +55,56 @@ public record Comparison(
               + ") cannot be held against a "
               + limit.dimension().words());
     }
-    Quantity margin =
-        (sense.sign > 0 ? OVER : UNDER).linear(sense.sign, quantity, -sense.sign, limit);
-    return new Comparison(quantity, limit, sense, margin, decide(margin, sense.strict));
+    return new Comparison(quantity, limit, sense, decide(quantity, limit, sense));
   }
 
-  private static Decision decide(Quantity margin, boolean strict) {
-    if (!margin.isKnown()) {
+  private static Decision decide(Quantity quantity, Quantity limit, Sense sense) {
+    if (!quantity.isKnown() || !limit.isKnown()) {
       return Decision.ABSENT;
     }
-    double m = margin.value();
-    double u = margin.expanded();
-    if (m >= u && !(strict && m == 0)) {
+    double margin;
+    double expanded;
+    if (limit.expanded() == 0) {
+      margin = sense.sign * (quantity.value() - limit.value());
+      expanded = quantity.expanded();
+    } else {
+      Quantity both = margin(quantity, limit, sense);
+      margin = both.value();
+      expanded = both.expanded();
+    }
+    if (margin >= expanded && !(sense.strict && margin == 0)) {
       return Decision.MET;
     }
-    return m <= -u ? Decision.NOT_MET : Decision.UNDECIDED;
+    return margin <= -expanded ? Decision.NOT_MET : Decision.UNDECIDED;
+  }
+
+  private static Quantity margin(Quantity quantity, Quantity limit, Sense sense) {
+    return (sense.sign > 0 ? OVER : UNDER).linear(sense.sign, quantity, -sense.sign, limit);
+  }
+
+  /** What is judged. */
+  public Quantity quantity() {
+    return quantity;
+  }
+
+  /** What it is judged against. */
+  public Quantity limit() {
+    return limit;
+  }
+
+  /** Which side of the limit is good. */
+  public Sense sense() {
+    return sense;
+  }
+
+  /** How far inside the limit it lies (negative: outside), with the uncertainty of both. */
+  public Quantity margin() {
+    return margin(quantity, limit, sense);
+  }
+
+  /** The outcome. */
+  public Decision decision() {
+    return decision;
   }
 
   /** Not certainly met: broken, undecided or absent. */
