@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import trammel.catalog.Part;
 import trammel.catalog.PartKind;
+import trammel.catalog.WheelPart.Fastener;
 
 /**
  * What is fitted at one wheel of the vehicle: on the wheel, at its hub and at its corner.
@@ -28,13 +29,18 @@ public final class Equipment {
    */
   public Equipment with(Part part) {
     EnumMap<PartKind, List<Part>> next = copy();
-    List<Part> now = new ArrayList<>();
-    if (!part.kind().takesThePlace()) {
-      now.addAll(all(part.kind()));
+    List<Part> now = new ArrayList<>(all(part.kind()));
+    if (part.kind().takesThePlace()) {
+      now.removeIf(other -> isLock(other) == isLock(part));
     }
     now.add(part);
     next.put(part.kind(), List.copyOf(now));
     return new Equipment(next);
+  }
+
+  /** A locking nut stands among plain ones and takes the place of another lock only. */
+  private static boolean isLock(Part part) {
+    return part instanceof Fastener fastener && fastener.lock();
   }
 
   /** This equipment without any part of the kind. */

@@ -99,7 +99,9 @@ final class HubFacts {
       fitted(position, end);
       seatings(position, axle.hub(), end, standing);
       boolean held = touched || build.changes(position, PartKind.FASTENER, PartKind.STUD);
-      fastening(position, axle.hub(), end, Standing.ofChange(held));
+      for (Fastener fastener : end.fasteners) {
+        fastening(position, axle.hub(), end, fastener, Standing.ofChange(held));
+      }
       stack(position, end, standing);
       if (end.wheel != null) {
         brake(position, axle.brake(), end, end.wheel, standing);
@@ -117,7 +119,7 @@ final class HubFacts {
     Standing standing = Standing.ofChange(touched);
     known(position, standing, PartKind.TIRE, end.tire != null, end.numbers());
     known(position, standing, PartKind.WHEEL, end.wheel != null, end.numbers());
-    known(position, standing, PartKind.FASTENER, end.fastener != null, end.numbers());
+    known(position, standing, PartKind.FASTENER, !end.fasteners.isEmpty(), end.numbers());
   }
 
   private void known(
@@ -234,10 +236,10 @@ final class HubFacts {
             suits));
   }
 
-  private void fastening(Position position, Hub hub, WheelEnd end, Standing standing) {
-    Fastener fastener = end.fastener;
+  private void fastening(
+      Position position, Hub hub, WheelEnd end, Fastener fastener, Standing standing) {
     Wheel wheel = end.wheel;
-    if (fastener == null || wheel == null) {
+    if (wheel == null) {
       return;
     }
     WheelSpacer outer = end.spacers.isEmpty() ? null : end.spacers.get(end.spacers.size() - 1);
@@ -278,7 +280,7 @@ final class HubFacts {
     Quantity hole = HOLE.linear(1, wheel.holeDiameter(), -1, fastener.outsideDiameter());
     derivation.facts.add(
         new Fastening(
-            Subject.of(position, "fastener"),
+            Subject.of(position, fastener.lock() ? "lock" : "fastener"),
             standing,
             List.of(fastener.number(), wheel.number()),
             fastener.number(),
@@ -295,7 +297,7 @@ final class HubFacts {
             bolts || fastener.closed(),
             behind,
             hole));
-    if (ownStuds) {
+    if (ownStuds && !fastener.lock()) {
       Quantity proud =
           PROUD.linear(
               1, replaced == null ? hub.studLength() : replaced.length(), -1, end.thickness);

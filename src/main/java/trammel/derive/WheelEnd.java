@@ -59,7 +59,7 @@ final class WheelEnd {
 
   final @Nullable Tire tire;
   final @Nullable Wheel wheel;
-  final @Nullable Fastener fastener;
+  final List<Fastener> fasteners;
   final List<WheelSpacer> spacers;
   final Quantity diameter;
   final Quantity radius;
@@ -73,7 +73,7 @@ final class WheelEnd {
   WheelEnd(Equipment equipment, Figures figures) {
     tire = equipment.one(PartKind.TIRE, Tire.class).orElse(null);
     wheel = equipment.one(PartKind.WHEEL, Wheel.class).orElse(null);
-    fastener = equipment.one(PartKind.FASTENER, Fastener.class).orElse(null);
+    fasteners = equipment.all(PartKind.FASTENER, Fastener.class);
     spacers = equipment.all(PartKind.WHEEL_SPACER, WheelSpacer.class);
     diameter = tire == null ? Quantity.absent(LENGTH, NO_TIRE) : figures.diameter(tire);
     radius = RADIUS.linear(0.5, diameter);

@@ -141,6 +141,9 @@ class DemoTest {
       cairnback-five-tires.order | 3
           companion order.piece-count@order:HR-2656517
           companion order.lock-key@order:WL-1215-R
+      cairnback-locks-and-nuts.order | 5
+          conflict wheel.thread-match@front-left:fastener
+          companion order.lock-key@order:WL-1215-R
       cairnback-nuts.order | 5
           conflict wheel.thread-match@front-left:fastener
           companion order.piece-count@order:WN-1212-C
