@@ -2,7 +2,6 @@ package trammel.build;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import trammel.build.BuildSheet.Aims;
 import trammel.build.BuildSheet.AsFound;
 import trammel.build.BuildSheet.Measurements;
@@ -23,8 +22,8 @@ import trammel.subject.Subject;
  * @param book equipment at each wheel as the maker built it
  * @param asFound equipment at each wheel today
  * @param proposed equipment at each wheel after the changes
+ * @param measuredWith parts that gaps of the profile were measured with, by number
  * @param lines what is to be bought
- * @param kept kinds of part that stay although something new would come with its own
  */
 public record Build(
     String title,
@@ -33,8 +32,8 @@ public record Build(
     Map<Position, Equipment> book,
     Map<Position, Equipment> asFound,
     Map<Position, Equipment> proposed,
+    Map<String, Part> measuredWith,
     List<Line> lines,
-    Set<PartKind> kept,
     AsFound found,
     Aims aims,
     Measurements measurements,
@@ -67,8 +66,8 @@ public record Build(
         book,
         asFound,
         other,
+        measuredWith,
         lines,
-        kept,
         found,
         aims,
         measurements,

@@ -1,8 +1,10 @@
 package trammel.build;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,7 @@ import trammel.build.BuildSheet.Where;
 import trammel.catalog.Catalog;
 import trammel.catalog.Part;
 import trammel.catalog.PartKind;
+import trammel.catalog.StationProfile;
 import trammel.catalog.VehicleProfile;
 import trammel.quantity.Absence;
 import trammel.quantity.Dimension;
@@ -39,6 +42,7 @@ final class Resolver {
   private final Place vehiclePlace;
   private final Place noContactPlace;
   private final List<Build.Line> lines = new ArrayList<>();
+  private final Set<PartKind> kept = EnumSet.noneOf(PartKind.class);
 
   /**
    * @param vehiclePlace where the vehicle's name stands
@@ -67,9 +71,13 @@ final class Resolver {
     Map<Position, Equipment> book = book(vehicle.get());
     Map<Position, Equipment> asFound = asFound(book, sheet.asFound());
     Map<Position, Equipment> proposed = new EnumMap<>(asFound);
-    Set<PartKind> kept = EnumSet.noneOf(PartKind.class);
     for (Change change : sheet.changes()) {
-      apply(change, proposed, kept);
+      if (change.keep() != null) {
+        kind(change.keep(), change.place()).ifPresent(kept::add);
+      }
+    }
+    for (Change change : sheet.changes()) {
+      apply(change, proposed);
     }
     return Optional.of(
         new Build(
@@ -79,8 +87,8 @@ final class Resolver {
             Map.copyOf(book),
             Map.copyOf(asFound),
             Map.copyOf(proposed),
+            measuredWith(vehicle.get()),
             List.copyOf(lines),
-            Set.copyOf(kept),
             sheet.asFound(),
             sheet.aims(),
             sheet.measurements(),
@@ -119,8 +127,8 @@ final class Resolver {
             Map.copyOf(book),
             Map.copyOf(asFound),
             Map.copyOf(proposed),
+            measuredWith(vehicle.get()),
             List.copyOf(lines),
-            Set.of(),
             order.asFound(),
             new Aims(new AimedLift(noAim(), noAim()), List.of(), null),
             new Measurements(List.of(), List.of()),
@@ -152,6 +160,22 @@ final class Resolver {
           Words.didYouMean(number, catalog.parts().keySet(), "Add the part to the catalog."));
     }
     return found;
+  }
+
+  private Map<String, Part> measuredWith(VehicleProfile vehicle) {
+    Map<String, Part> parts = new HashMap<>();
+    for (Axle axle : Axle.values()) {
+      for (StationProfile station : vehicle.axle(axle).stations().values()) {
+        for (StationProfile.PosedGap gap : station.gaps()) {
+          for (String number : Arrays.asList(gap.wheel(), gap.tire())) {
+            if (number != null) {
+              parts.put(number, catalog.part(number).orElseThrow());
+            }
+          }
+        }
+      }
+    }
+    return Map.copyOf(parts);
   }
 
   private Map<Position, Equipment> book(VehicleProfile vehicle) {
@@ -199,7 +223,7 @@ final class Resolver {
             || position.side().get() == part.listing().hand());
   }
 
-  private void apply(Change change, Map<Position, Equipment> proposed, Set<PartKind> kept) {
+  private void apply(Change change, Map<Position, Equipment> proposed) {
     int said =
         (change.add() == null ? 0 : 1)
             + (change.remove() == null ? 0 : 1)
@@ -229,8 +253,6 @@ final class Resolver {
                       proposed));
     } else if (change.remove() != null) {
       remove(change.remove(), change, proposed);
-    } else if (change.keep() != null) {
-      kind(change.keep(), change.place()).ifPresent(kept::add);
     }
   }
 
@@ -275,7 +297,9 @@ final class Resolver {
     lines.add(new Build.Line(part, at, units, part.number(), place));
     for (Map.Entry<String, Integer> inside : part.listing().contains().entrySet()) {
       Part content = catalog.part(inside.getKey()).orElseThrow();
-      put(content, at, place, equipment);
+      if (!kept.contains(content.kind())) {
+        put(content, at, place, equipment);
+      }
       lines.add(new Build.Line(content, at, units * inside.getValue(), part.number(), place));
     }
   }

@@ -3,6 +3,7 @@ package trammel.derive;
 import static trammel.quantity.Dimension.LENGTH;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.BuildSheet;
+import trammel.build.Equipment;
 import trammel.catalog.AxleProfile;
 import trammel.catalog.PartKind;
 import trammel.catalog.StationProfile;
@@ -18,7 +20,6 @@ import trammel.fact.Clearance;
 import trammel.fact.Standing;
 import trammel.quantity.Constants;
 import trammel.quantity.Formula;
-import trammel.quantity.Input;
 import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
 import trammel.subject.Position;
@@ -204,7 +205,7 @@ final class ClearanceFacts {
       for (PosedGap gap : profile.gaps()) {
         Steer steer = side == Side.LEFT ? gap.steer() : gap.steer().mirrored();
         if (station.lock().shownBy(steer, side)) {
-          found.add(new Measured(gap.gap(), steer, gap.height(), book(position)));
+          found.add(new Measured(gap.gap(), steer, gap.height(), with(position, gap)));
         }
       }
     }
@@ -214,6 +215,20 @@ final class ClearanceFacts {
   /** The wheel the profile's gaps were measured with. */
   private WheelEnd book(Position position) {
     return book.computeIfAbsent(position, p -> new WheelEnd(build.bookAt(p), derivation.figures));
+  }
+
+  /** The wheel a gap of the profile was measured with: the parts it names, else the book's. */
+  private WheelEnd with(Position position, PosedGap gap) {
+    if (gap.wheel() == null && gap.tire() == null) {
+      return book(position);
+    }
+    Equipment equipment = build.bookAt(position);
+    for (String number : Arrays.asList(gap.wheel(), gap.tire())) {
+      if (number != null) {
+        equipment = equipment.with(build.measuredWith().get(number));
+      }
+    }
+    return new WheelEnd(equipment, derivation.figures);
   }
 
   private static Quantity change(
@@ -249,40 +264,5 @@ final class ClearanceFacts {
           case BUMP_STOP -> ", on the bump stop";
           case DROOP -> ", hanging";
         };
-  }
-
-  /** How a gap changes with the tire's edge, its radius and the wheel's travel. */
-  record StationModel(double perEdge, double perRadius, double perBump) {
-    /**
-     * Model uncertainty, k = 2: a part that is always there, and a share of the change that is
-     * carried over.
-     */
-    private static final double ALWAYS = 2;
-
-    private static final double SHARE = 0.15;
-
-    /**
-     * The one table of coefficients. Lock stations: slope of the shoulder's reach about a steering
-     * axis 98 mm inboard of the tire's center at hub height, on a tire of 815 by 275 mm (a
-     * brute-force sweep, our own computation, where 25 mm of edge cost 12.3 mm and 60 mm of bump
-     * 10.2 mm); the others by direction, common practice.
-     */
-    static StationModel of(Station station) {
-      return switch (station) {
-        case REAR_MOUNT, BUMPER_END -> new StationModel(0.49, 0.88, 0.17);
-        case ARCH -> new StationModel(0.30, 1.00, 0.67);
-        case LINER -> new StationModel(0, 1.00, 0.17);
-        case FRAME_RAIL -> new StationModel(1.00, 0.57, 0);
-        case INNER_SIDE, SPRING_SIDE -> new StationModel(1.00, 0, 0);
-      };
-    }
-
-    Quantity uncertainty(Station station, Quantity change) {
-      double expanded = ALWAYS + (change.isKnown() ? SHARE * Math.abs(change.value()) : 0);
-      Input input =
-          new Input(
-              "StationModel", "model of the " + station, 0, "common practice", Instrument.STATED);
-      return Quantity.read("model of the " + station, LENGTH, 0, expanded, input);
-    }
   }
 }

@@ -4,7 +4,9 @@ import static trammel.quantity.Dimension.LENGTH;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.BuildSheet.FenderHeight;
 import trammel.build.BuildSheet.State;
@@ -26,6 +28,7 @@ import trammel.quantity.Constants;
 import trammel.quantity.Decision;
 import trammel.quantity.Dimension;
 import trammel.quantity.Formula;
+import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
 import trammel.subject.Axle;
 import trammel.subject.Position;
@@ -37,7 +40,7 @@ final class HeightFacts {
       new Formula(
           "lift of a spacer",
           "thickness / motion ratio",
-          "shared/reference: spacer lift t / motion ratio; own derivation, load and deflection unchanged");
+          "own derivation: load and deflection of the spring stay as they were");
   private static final Formula LEDGER =
       new Formula("suspension lift", "sum of what the parts add", "definition");
   private static final Formula AFTER =
@@ -148,7 +151,7 @@ final class HeightFacts {
                   Dimension.LENGTH,
                   "lift of " + then.get().number(),
                   "no lift is claimed and the force balance of springs is not yet kept",
-                  trammel.quantity.Instrument.TAPE,
+                  Instrument.TAPE,
                   "measure hub to fender before and after")
               : claim.lift());
       signs.add(1.0);
@@ -209,7 +212,7 @@ final class HeightFacts {
   }
 
   /** A spring's claim; what a spacer adds does not depend on the load. */
-  private static @org.jspecify.annotations.Nullable LiftClaim claim(Part part) {
+  private static @Nullable LiftClaim claim(Part part) {
     return part instanceof Spring spring ? spring.claims() : null;
   }
 
@@ -247,9 +250,7 @@ final class HeightFacts {
     }
   }
 
-  private static String words(@org.jspecify.annotations.Nullable Object end) {
-    return end == null
-        ? "unknown"
-        : end.toString().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+  private static String words(@Nullable Object end) {
+    return end == null ? "unknown" : end.toString().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

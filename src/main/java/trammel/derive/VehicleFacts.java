@@ -72,7 +72,7 @@ final class VehicleFacts {
       new Formula(
           "change of scrub radius",
           "−change of effective offset",
-          "shared/reference: exact while camber and kingpin inclination stand");
+          "own derivation: exact while camber and kingpin inclination stand");
   private static final Formula MEAN_LIFT =
       new Formula("mean lift of the body", "mean of the axles", "definition");
   private static final Formula HEIGHT =
@@ -273,8 +273,7 @@ final class VehicleFacts {
     }
     WheelEnd now = derivation.after(Position.of(axle, Side.LEFT));
     WheelEnd then = new WheelEnd(build.bookAt(Position.of(axle, Side.LEFT)), derivation.figures);
-    // Side-wall room that chains of a class need (mm): shared/reference, SAE classes, several
-    // published pages agree.
+    // Side-wall room that chains of a class need (mm): shared/reference/chain-classes.csv.
     double needed =
         switch (wanted) {
           case S -> 15;

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.BuildSheet.Adjusters;
@@ -82,8 +81,8 @@ final class Sheet {
             Map.of(),
             Map.of(),
             Map.of(),
+            Map.of(),
             lines,
-            Set.of(),
             new AsFound(
                 List.of(),
                 new Adjusters(null, null),

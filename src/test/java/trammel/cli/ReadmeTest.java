@@ -1,0 +1,72 @@
+package trammel.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the README shows is what the program does. */
+class ReadmeTest {
+  private static final Pattern SHEET = Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL);
+  private static final Pattern COMMAND =
+      Pattern.compile("(?m)^    (?:mvn.*&& )?java -jar target/trammel.jar (.*)$");
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... arguments) {
+    return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), arguments);
+  }
+
+  @Test
+  void everySheetItShowsCanBeChecked(@TempDir Path folder) throws IOException {
+    List<String> whole = new ArrayList<>();
+    Matcher blocks = SHEET.matcher(Files.readString(Path.of("README.md")));
+    while (blocks.find()) {
+      String text = blocks.group(1);
+      whole.add(text.startsWith("waivers:") ? whole.get(0) + text : text);
+    }
+    assertThat(whole).hasSize(4);
+    for (String sheet : whole) {
+      Path file = folder.resolve("s.yaml");
+      Files.writeString(file, sheet);
+      assertThat(run("check", "--catalog", "catalog-demo", file.toString()))
+          .as("%s%s", sheet, err)
+          .isIn(0, 3, 4, 5);
+    }
+  }
+
+  @Test
+  void everyCommandItShowsRuns() throws IOException {
+    Matcher commands = COMMAND.matcher(Files.readString(Path.of("README.md")));
+    int count = 0;
+    while (commands.find()) {
+      count++;
+      assertThat(run(commands.group(1).strip().split(" +", -1)))
+          .as(commands.group(1))
+          .isIn(0, 3, 4, 5);
+    }
+    assertThat(count).isGreaterThanOrEqualTo(5);
+  }
+
+  @Test
+  void theWorkedExampleIsRealOutput() throws IOException {
+    run("check", "catalog-demo/builds/cairnback-too-wide.build.yaml");
+    String readme = Files.readString(Path.of("README.md"));
+    int from = readme.indexOf("    DOES NOT FIT.");
+    String shown =
+        readme.substring(from, readme.indexOf("\nThe name in brackets", from)).stripTrailing();
+    for (String line : shown.lines().map(String::strip).filter(l -> !l.isEmpty()).toList()) {
+      assertThat(out.toString()).contains(line);
+    }
+  }
+}

@@ -1,0 +1,3 @@
+/** Facts from builds. */
+@org.jspecify.annotations.NullMarked
+package trammel.derive;
