@@ -45,9 +45,8 @@ public record Build(
    * @param part the part, as it is fitted
    * @param at the wheels it goes to
    * @param units how many are on the order; 0 where the sheet leaves it to us
-   * @param kit the number of the kit it comes in; its own where it comes by itself
    */
-  public record Line(Part part, List<Position> at, int units, String kit, Place place) {
+  public record Line(Part part, List<Position> at, int units, Place place) {
 
     /**
      * How many pieces the order brings, or {@code needed} where the sheet leaves the count to us.

@@ -294,13 +294,13 @@ final class Resolver {
       Part part, List<Position> at, int units, Place place, Map<Position, Equipment> equipment) {
     claim(part, at, place);
     put(part, at, place, equipment);
-    lines.add(new Build.Line(part, at, units, part.number(), place));
+    lines.add(new Build.Line(part, at, units, place));
     for (Map.Entry<String, Integer> inside : part.listing().contains().entrySet()) {
       Part content = catalog.part(inside.getKey()).orElseThrow();
       if (!kept.contains(content.kind())) {
         put(content, at, place, equipment);
       }
-      lines.add(new Build.Line(content, at, units * inside.getValue(), part.number(), place));
+      lines.add(new Build.Line(content, at, units * inside.getValue(), place));
     }
   }
 

@@ -59,8 +59,7 @@ final class Sheet {
   Sheet buying(String part) {
     lines =
         List.of(
-            new Build.Line(
-                CATALOG.part(part).orElseThrow(), List.of(), 1, part, Place.of("by hand")));
+            new Build.Line(CATALOG.part(part).orElseThrow(), List.of(), 1, Place.of("by hand")));
     return this;
   }
 
