@@ -1,0 +1,117 @@
+package trammel.geometry;
+
+import org.hipparchus.CalculusFieldElement;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.util.FieldSinCos;
+
+/**
+ * The circle on which an arm carries its ball joint about the axis through its two pivots.
+ *
+ * <p>An arm is two legs of fixed length from pivots to ball joint. A pivot that an eccentric moves
+ * moves alone: both legs keep their length, and the ball joint goes where they meet.
+ *
+ * @param center foot of the ball joint on the axis (mm)
+ * @param axis unit vector from the rear pivot to the front one
+ * @param outward unit vector across the axis, level toward the outside
+ * @param upward unit vector across both
+ * @param radius of the circle (mm)
+ */
+record ArmCircle<T extends CalculusFieldElement<T>>(
+    FieldVector3D<T> center,
+    FieldVector3D<T> axis,
+    FieldVector3D<T> outward,
+    FieldVector3D<T> upward,
+    T radius) {
+
+  /**
+   * The circle of an arm.
+   *
+   * @param frontLeg front pivot to ball joint (mm)
+   * @param rearLeg rear pivot to ball joint (mm)
+   * @throws OutOfReachException if the legs cannot meet
+   */
+  static <T extends CalculusFieldElement<T>> ArmCircle<T> of(
+      String arm, FieldVector3D<T> front, FieldVector3D<T> rear, T frontLeg, T rearLeg) {
+    FieldVector3D<T> between = front.subtract(rear);
+    T spacing = between.getNorm();
+    if (spacing.getReal() < LEAST_SPACING) {
+      throw new OutOfReachException(arm + ": its pivots coincide");
+    }
+    FieldVector3D<T> axis = between.scalarMultiply(spacing.reciprocal());
+    T rearSquare = rearLeg.square();
+    T foot =
+        rearSquare.subtract(frontLeg.square()).add(spacing.square()).divide(spacing.multiply(2));
+    T square = rearSquare.subtract(foot.square());
+    if (!(square.getReal() > 0)) {
+      throw new OutOfReachException(arm + ": its legs cannot meet at a ball joint");
+    }
+    T lateral = axis.getY();
+    FieldVector3D<T> level =
+        new FieldVector3D<>(
+            axis.getX().multiply(lateral).negate(),
+            lateral.square().negate().add(1),
+            axis.getZ().multiply(lateral).negate());
+    FieldVector3D<T> outward = level.scalarMultiply(level.getNorm().reciprocal());
+    return new ArmCircle<>(
+        rear.add(foot, axis), axis, outward, axis.crossProduct(outward), square.sqrt());
+  }
+
+  /** Pivots nearer than this carry no arm (mm). */
+  private static final double LEAST_SPACING = 1;
+
+  /** The ball joint where the arm stands at an angle above level (radians). */
+  FieldVector3D<T> at(T angle) {
+    FieldSinCos<T> turn = angle.sinCos();
+    return new FieldVector3D<>(
+        center.getX().getField().getOne(),
+        center,
+        radius.multiply(turn.cos()),
+        outward,
+        radius.multiply(turn.sin()),
+        upward);
+  }
+
+  /** The angle above level at which the arm points to a point (radians). */
+  T angle(FieldVector3D<T> point) {
+    FieldVector3D<T> from = point.subtract(center);
+    return from.dotProduct(upward).atan2(from.dotProduct(outward));
+  }
+
+  /**
+   * Which of the two places at one distance from a point the ball joint is at: +1 where it lies
+   * above the line from center to point.
+   */
+  int branch(FieldVector3D<T> ball, FieldVector3D<T> point) {
+    FieldVector3D<T> to = point.subtract(center);
+    FieldVector3D<T> from = ball.subtract(center);
+    double turn =
+        to.dotProduct(outward).getReal() * from.dotProduct(upward).getReal()
+            - to.dotProduct(upward).getReal() * from.dotProduct(outward).getReal();
+    return turn >= 0 ? 1 : -1;
+  }
+
+  /**
+   * The ball joint where it is at a distance from a point.
+   *
+   * @return null where it cannot be that near or that far
+   */
+  @org.jspecify.annotations.Nullable
+  FieldVector3D<T> meeting(FieldVector3D<T> point, T distance, int branch) {
+    FieldVector3D<T> to = point.subtract(center);
+    T out = to.dotProduct(outward);
+    T up = to.dotProduct(upward);
+    T chord =
+        to.getNormSq().add(radius.square()).subtract(distance.square()).divide(radius.multiply(2));
+    T reach = out.square().add(up.square());
+    T square = reach.subtract(chord.square());
+    if (!(square.getReal() > 0)) {
+      return null;
+    }
+    T half = square.sqrt().multiply(branch);
+    T scale = radius.divide(reach);
+    T alongOut = out.multiply(chord).subtract(up.multiply(half)).multiply(scale);
+    T alongUp = up.multiply(chord).add(out.multiply(half)).multiply(scale);
+    return new FieldVector3D<>(
+        center.getX().getField().getOne(), center, alongOut, outward, alongUp, upward);
+  }
+}

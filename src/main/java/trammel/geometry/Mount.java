@@ -1,0 +1,49 @@
+package trammel.geometry;
+
+import org.hipparchus.CalculusFieldElement;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+
+/**
+ * Something that reaches from the body to an arm or the upright: a spring, a damper, the link of a
+ * height sensor.
+ *
+ * @param carrier what its moving end is fixed to
+ * @param body its end on the body (mm)
+ * @param along place of its moving end in the carrier's own directions (mm)
+ */
+public record Mount<T extends CalculusFieldElement<T>>(
+    Carrier carrier, FieldVector3D<T> body, FieldVector3D<T> along) {
+
+  /** What moves with the wheel. */
+  public enum Carrier {
+    LOWER_ARM,
+    UPPER_ARM,
+    UPRIGHT
+  }
+
+  /**
+   * A mount as surveyed.
+   *
+   * @param surveyed the corner as surveyed, and its pose then
+   * @param moving its end on the carrier in that pose (mm)
+   */
+  public static <T extends CalculusFieldElement<T>> Mount<T> of(
+      DoubleWishbone<T> linkage,
+      Pose<T> surveyed,
+      Carrier carrier,
+      FieldVector3D<T> body,
+      FieldVector3D<T> moving) {
+    Frame<T> frame = Frame.of(linkage, surveyed, carrier);
+    return new Mount<>(carrier, body, frame.in(moving));
+  }
+
+  /** Where its moving end is in a pose (mm). */
+  public FieldVector3D<T> moving(DoubleWishbone<T> linkage, Pose<T> pose) {
+    return Frame.of(linkage, pose, carrier).out(along);
+  }
+
+  /** Its length in a pose (mm). */
+  public T length(DoubleWishbone<T> linkage, Pose<T> pose) {
+    return moving(linkage, pose).subtract(body).getNorm();
+  }
+}

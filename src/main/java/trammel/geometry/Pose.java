@@ -1,0 +1,104 @@
+package trammel.geometry;
+
+import org.hipparchus.CalculusFieldElement;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+
+/**
+ * Where a corner's upright and wheel stand. Coordinates as in {@link HardPoints}: fore, out, up
+ * (mm); angles in degrees, with the signs of SAE J670 and ISO 8855 as stated at each.
+ *
+ * @param lowerAngle the lower arm above level (radians)
+ * @param kingpin unit vector from the lower to the upper ball joint
+ * @param steeringArm unit vector across the kingpin toward the tie rod's outer end
+ * @param spindle unit vector along the wheel's axis, pointing outboard
+ */
+public record Pose<T extends CalculusFieldElement<T>>(
+    T lowerAngle,
+    FieldVector3D<T> lowerBall,
+    FieldVector3D<T> upperBall,
+    FieldVector3D<T> tieRodInner,
+    FieldVector3D<T> tieRodOuter,
+    FieldVector3D<T> wheelCenter,
+    FieldVector3D<T> kingpin,
+    FieldVector3D<T> steeringArm,
+    FieldVector3D<T> spindle)
+    implements Posed<T> {
+
+  /** Camber (degrees), positive with the top outward: arcsine of the spindle's downward part. */
+  public T camber() {
+    return spindle.getZ().negate().asin().toDegrees();
+  }
+
+  /** Toe of this wheel (degrees), positive toward the inside: its heading in plan. */
+  public T toe() {
+    return spindle.getX().atan2(spindle.getY()).toDegrees();
+  }
+
+  /** Caster (degrees), positive with the top rearward: side view of the steering axis. */
+  public T caster() {
+    return kingpin.getX().negate().atan2(kingpin.getZ()).toDegrees();
+  }
+
+  /** Kingpin inclination (degrees), positive with the top inward: front view of the axis. */
+  public T kingpinInclination() {
+    return kingpin.getY().negate().atan2(kingpin.getZ()).toDegrees();
+  }
+
+  /** Length that the tie rod has in this pose (mm). */
+  public T tieRodLength() {
+    return tieRodOuter.subtract(tieRodInner).getNorm();
+  }
+
+  /**
+   * Center of contact (mm): wheel center less the loaded radius along the upward direction in the
+   * wheel's plane.
+   *
+   * @param loadedRadius of the tire (mm)
+   */
+  public FieldVector3D<T> contact(T loadedRadius) {
+    T level = spindle.getZ().square().negate().add(1).sqrt();
+    T along = loadedRadius.multiply(spindle.getZ()).divide(level);
+    // upward = (z − (s·z) s) / |…|
+    return new FieldVector3D<>(
+        wheelCenter.getX().add(along.multiply(spindle.getX())),
+        wheelCenter.getY().add(along.multiply(spindle.getY())),
+        wheelCenter.getZ().subtract(loadedRadius.multiply(level)));
+  }
+
+  /** Where the steering axis meets the level plane through the center of contact (mm). */
+  private FieldVector3D<T> axisAtGround(FieldVector3D<T> contact) {
+    T down = contact.getZ().subtract(lowerBall.getZ()).divide(kingpin.getZ());
+    return lowerBall.add(down, kingpin);
+  }
+
+  /**
+   * Scrub radius (mm): how far the center of contact lies outboard of the steering axis at the
+   * ground, along the wheel's lateral direction.
+   */
+  public T scrubRadius(T loadedRadius) {
+    FieldVector3D<T> contact = contact(loadedRadius);
+    FieldVector3D<T> from = contact.subtract(axisAtGround(contact));
+    return from.getX()
+        .multiply(spindle.getX())
+        .add(from.getY().multiply(spindle.getY()))
+        .divide(level());
+  }
+
+  /**
+   * Mechanical trail (mm): how far the steering axis meets the ground ahead of the center of
+   * contact, along the wheel's heading.
+   */
+  public T mechanicalTrail(T loadedRadius) {
+    FieldVector3D<T> contact = contact(loadedRadius);
+    FieldVector3D<T> from = contact.subtract(axisAtGround(contact));
+    return from.getY()
+        .multiply(spindle.getX())
+        .subtract(from.getX().multiply(spindle.getY()))
+        .divide(level());
+  }
+
+  /** Length of the spindle in plan. */
+  private T level() {
+    return spindle.getX().square().add(spindle.getY().square()).sqrt();
+  }
+}

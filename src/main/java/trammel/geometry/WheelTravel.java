@@ -1,0 +1,140 @@
+package trammel.geometry;
+
+import org.hipparchus.CalculusFieldElement;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.util.Binary64;
+import org.hipparchus.util.Binary64Field;
+import org.hipparchus.util.FastMath;
+
+/**
+ * Poses of a corner by how far its wheel's center has risen against the body, rather than by the
+ * lower arm's angle. A suspension lift of d is a travel of −d.
+ *
+ * <p>The angle is found by secant steps in plain numbers on the closed form; where derivatives are
+ * wanted, one Newton step in the field's own elements then carries them over exactly to first
+ * order.
+ */
+public final class WheelTravel<T extends CalculusFieldElement<T>> {
+  /** Travel is met to this (mm). */
+  private static final double CLOSE = 1e-10;
+
+  private static final int MOST_STEPS = 40;
+
+  /** Half the step of the slope's central difference (radians): its error is of the square. */
+  private static final double SLOPE_STEP = 1e-4;
+
+  /** How finely a limit of travel is found (mm). */
+  private static final double LIMIT_STEP = 0.01;
+
+  private final DoubleWishbone<T> linkage;
+  private final DoubleWishbone<Binary64> plain;
+  private final T surveyedHeight;
+
+  private WheelTravel(DoubleWishbone<T> linkage, DoubleWishbone<Binary64> plain, T height) {
+    this.linkage = linkage;
+    this.plain = plain;
+    this.surveyedHeight = height;
+  }
+
+  /** Travel of a linkage; the same linkage in plain numbers finds the angle. */
+  public static <T extends CalculusFieldElement<T>> WheelTravel<T> of(
+      DoubleWishbone<T> linkage, DoubleWishbone<Binary64> plain) {
+    return new WheelTravel<>(linkage, plain, linkage.surveyedWheel().getZ());
+  }
+
+  /** Travel of a linkage in plain numbers. */
+  public static WheelTravel<Binary64> of(DoubleWishbone<Binary64> linkage) {
+    return of(linkage, linkage);
+  }
+
+  /** The linkage. */
+  public DoubleWishbone<T> linkage() {
+    return linkage;
+  }
+
+  /**
+   * The pose at a travel.
+   *
+   * @param travel rise of the wheel's center from where it was surveyed (mm)
+   */
+  public Posed<T> at(T travel, Heading<T> heading) {
+    Heading<Binary64> plainHeading = plain(heading);
+    double wanted = surveyedHeight.getReal() + travel.getReal();
+    double angle = angle(wanted, plainHeading);
+    if (Double.isNaN(angle)) {
+      return new OutOfReach<>(limit(travel.getReal(), plainHeading));
+    }
+    Posed<T> near = linkage.pose(linkage.field().getZero().newInstance(angle), heading);
+    if (!(near instanceof Pose<T> pose) || linkage.field().equals(Binary64Field.getInstance())) {
+      return near;
+    }
+    double slope =
+        (height(angle + SLOPE_STEP, plainHeading) - height(angle - SLOPE_STEP, plainHeading))
+            / (2 * SLOPE_STEP);
+    T off = pose.wheelCenter().getZ().subtract(surveyedHeight).subtract(travel);
+    return linkage.pose(off.divide(-slope).add(angle), heading);
+  }
+
+  private Heading<Binary64> plain(Heading<T> heading) {
+    if (heading instanceof Heading.ByTieRod<T> rod) {
+      return new Heading.ByTieRod<>(
+          new FieldVector3D<>(Binary64Field.getInstance(), rod.inner().toVector3D()));
+    }
+    return new Heading.Reset<>(new Binary64(((Heading.Reset<T>) heading).toe().getReal()));
+  }
+
+  /** The lower arm's angle (radians) at which the wheel's center has a height; NaN where none. */
+  private double angle(double wanted, Heading<Binary64> heading) {
+    double angle = plain.surveyedAngle().getReal();
+    double off = height(angle, heading) - wanted;
+    double reach = plain.lower().radius().getReal();
+    double next = angle - off / (reach * FastMath.max(0.3, FastMath.cos(angle)));
+    for (int step = 0; step < MOST_STEPS; step++) {
+      double nextOff = height(next, heading) - wanted;
+      if (Double.isNaN(nextOff)) {
+        // Beyond what the linkage can do: halve the way back to where it still could.
+        next = (angle + next) / 2;
+        if (FastMath.abs(next - angle) < CLOSE) {
+          return Double.NaN;
+        }
+        continue;
+      }
+      if (FastMath.abs(nextOff) < CLOSE || next == angle) {
+        return FastMath.abs(nextOff) < 1e-6 ? next : Double.NaN;
+      }
+      double change = nextOff - off;
+      double secant = change == 0 ? next : next - nextOff * (next - angle) / change;
+      angle = next;
+      off = nextOff;
+      next = secant;
+    }
+    return FastMath.abs(off) < 1e-6 ? angle : Double.NaN;
+  }
+
+  private double height(double angle, Heading<Binary64> heading) {
+    return plain.pose(new Binary64(angle), heading) instanceof Pose<Binary64> pose
+        ? pose.wheelCenter().getZ().getReal()
+        : Double.NaN;
+  }
+
+  /** What stops the wheel on its way to a travel, and where. */
+  private String limit(double travel, Heading<Binary64> heading) {
+    double reached = 0;
+    double beyond = travel;
+    while (FastMath.abs(beyond - reached) > LIMIT_STEP) {
+      double middle = (reached + beyond) / 2;
+      if (Double.isNaN(angle(surveyedHeight.getReal() + middle, heading))) {
+        beyond = middle;
+      } else {
+        reached = middle;
+      }
+    }
+    double end = angle(surveyedHeight.getReal() + reached, heading);
+    double further = end + FastMath.copySign(0.01, travel);
+    String limit =
+        plain.pose(new Binary64(further), heading) instanceof OutOfReach<Binary64> out
+            ? out.limit()
+            : "the lower arm passes its limit";
+    return String.format(java.util.Locale.ROOT, "%s at %+.0f mm", limit, reached);
+  }
+}
