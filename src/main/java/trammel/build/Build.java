@@ -2,6 +2,8 @@ package trammel.build;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import trammel.build.BuildSheet.Aims;
 import trammel.build.BuildSheet.AsFound;
 import trammel.build.BuildSheet.Measurements;
@@ -9,6 +11,7 @@ import trammel.build.BuildSheet.Waiver;
 import trammel.catalog.Part;
 import trammel.catalog.PartKind;
 import trammel.catalog.VehicleProfile;
+import trammel.quantity.Quantity;
 import trammel.read.Place;
 import trammel.subject.Axle;
 import trammel.subject.Position;
@@ -22,6 +25,7 @@ import trammel.subject.Subject;
  * @param book equipment at each wheel as the maker built it
  * @param asFound equipment at each wheel today
  * @param proposed equipment at each wheel after the changes
+ * @param raised how much higher each wheel's height control or torsion bar is set
  * @param measuredWith parts that gaps of the profile were measured with, by number
  * @param lines what is to be bought
  */
@@ -32,6 +36,7 @@ public record Build(
     Map<Position, Equipment> book,
     Map<Position, Equipment> asFound,
     Map<Position, Equipment> proposed,
+    Map<Position, Quantity> raised,
     Map<String, Part> measuredWith,
     List<Line> lines,
     AsFound found,
@@ -45,8 +50,9 @@ public record Build(
    * @param part the part, as it is fitted
    * @param at the wheels it goes to
    * @param units how many are on the order; 0 where the sheet leaves it to us
+   * @param hole the hole of a bracket that the sheet names; null where it names none
    */
-  public record Line(Part part, List<Position> at, int units, Place place) {
+  public record Line(Part part, List<Position> at, int units, @Nullable String hole, Place place) {
 
     /**
      * How many pieces the order brings, or {@code needed} where the sheet leaves the count to us.
@@ -65,12 +71,39 @@ public record Build(
         book,
         asFound,
         other,
+        raised,
         measuredWith,
         lines,
         found,
         aims,
         measurements,
         waivers);
+  }
+
+  /** The same build with height controls or torsion bars set otherwise. */
+  public Build raising(Map<Position, Quantity> other) {
+    return new Build(
+        title,
+        place,
+        vehicle,
+        book,
+        asFound,
+        proposed,
+        other,
+        measuredWith,
+        lines,
+        found,
+        aims,
+        measurements,
+        waivers);
+  }
+
+  /** The hole that the sheet names for a bracket, where it is one of its lines. */
+  public Optional<String> hole(Part part) {
+    return lines.stream()
+        .filter(line -> line.part().equals(part) && line.hole() != null)
+        .map(Line::hole)
+        .findFirst();
   }
 
   /** Equipment of a wheel as the maker built it. */

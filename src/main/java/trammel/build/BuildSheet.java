@@ -1,12 +1,16 @@
 package trammel.build;
 
+import static trammel.quantity.Dimension.ANGLE;
 import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Dimension.MASS;
 import static trammel.quantity.Dimension.PRESSURE;
+import static trammel.quantity.Instrument.CAMBER_RACK;
+import static trammel.quantity.Instrument.CASTER_RACK;
 import static trammel.quantity.Instrument.FENDER;
 import static trammel.quantity.Instrument.GAUGE;
 import static trammel.quantity.Instrument.LOCK_GAP;
 import static trammel.quantity.Instrument.TAPE;
+import static trammel.quantity.Instrument.TOE_RACK;
 import static trammel.quantity.Instrument.WEIGHED;
 
 import java.time.LocalDate;
@@ -117,20 +121,30 @@ public record BuildSheet(
   }
 
   /**
-   * One change: exactly one of {@code add}, {@code remove} and {@code keep}.
+   * One change: exactly one of {@code add}, {@code remove}, {@code keep} and {@code raise}.
    *
    * @param add a part number
    * @param remove a part number or a kind of part
    * @param keep a kind of part that stays as it is although something added would bring another
+   * @param raise how much higher the height control or the torsion bars are set
    * @param count units bought; null for as many as the positions ask for
+   * @param hole of a bracket, where it has several
    */
   public record Change(
       Place place,
       @Nullable String add,
       @Nullable String remove,
       @Nullable String keep,
+      @Measured(
+              value = LENGTH,
+              by = FENDER,
+              how = "hub center to fender edge, before and after",
+              min = -120,
+              max = 150)
+          Quantity raise,
       List<Where> at,
-      @Nullable Integer count) {}
+      @Nullable Integer count,
+      @Nullable String hole) {}
 
   /** Snow-chain room by class: SAE classes as several published tables give them. */
   public enum ChainClass {
@@ -154,7 +168,79 @@ public record BuildSheet(
   }
 
   /** What was measured on this vehicle; it outranks the profile. */
-  public record Measurements(List<Gap> gaps, List<FenderHeight> heights) {}
+  public record Measurements(
+      List<Gap> gaps, List<FenderHeight> heights, List<Printout> alignment) {}
+
+  /**
+   * What an alignment rack printed of one wheel. Two of them at two heights give how its angles
+   * change with height, where nobody has surveyed its hard points.
+   *
+   * @param height hub to fender as it stood on the rack
+   * @param camberFrom the least camber its adjusters gave, with the caster it has
+   * @param camberTo the greatest
+   * @param casterFrom the least caster its adjusters gave, with the camber it has
+   * @param casterTo the greatest
+   */
+  public record Printout(
+      Place place,
+      @Required Position at,
+      @Required State state,
+      @Measured(
+              value = LENGTH,
+              by = FENDER,
+              how = "hub center to fender edge",
+              min = 200,
+              max = 1000)
+          Quantity height,
+      @Measured(
+              value = ANGLE,
+              by = CAMBER_RACK,
+              how = "put it on an alignment rack",
+              min = -15,
+              max = 15)
+          Quantity camber,
+      @Measured(
+              value = ANGLE,
+              by = CASTER_RACK,
+              how = "put it on an alignment rack",
+              min = -15,
+              max = 15)
+          Quantity caster,
+      @Measured(
+              value = ANGLE,
+              by = TOE_RACK,
+              how = "put it on an alignment rack",
+              min = -10,
+              max = 10)
+          Quantity toe,
+      @Measured(
+              value = ANGLE,
+              by = CAMBER_RACK,
+              how = "turn the adjusters from end to end on the rack",
+              min = -15,
+              max = 15)
+          Quantity camberFrom,
+      @Measured(
+              value = ANGLE,
+              by = CAMBER_RACK,
+              how = "turn the adjusters from end to end on the rack",
+              min = -15,
+              max = 15)
+          Quantity camberTo,
+      @Measured(
+              value = ANGLE,
+              by = CASTER_RACK,
+              how = "turn the adjusters from end to end on the rack",
+              min = -15,
+              max = 15)
+          Quantity casterFrom,
+      @Measured(
+              value = ANGLE,
+              by = CASTER_RACK,
+              how = "turn the adjusters from end to end on the rack",
+              min = -15,
+              max = 15)
+          Quantity casterTo) {}
 
   /** A gap at a clearance station. */
   public record Gap(

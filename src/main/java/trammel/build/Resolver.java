@@ -42,6 +42,7 @@ final class Resolver {
   private final Place vehiclePlace;
   private final Place noContactPlace;
   private final List<Build.Line> lines = new ArrayList<>();
+  private final Settings settings;
   private final Set<PartKind> kept = EnumSet.noneOf(PartKind.class);
 
   /**
@@ -53,6 +54,7 @@ final class Resolver {
     this.problems = problems;
     this.vehiclePlace = vehiclePlace;
     this.noContactPlace = noContactPlace;
+    this.settings = new Settings(problems);
   }
 
   /** A build sheet resolved; empty where something in it is wrong. */
@@ -77,7 +79,7 @@ final class Resolver {
       }
     }
     for (Change change : sheet.changes()) {
-      apply(change, proposed);
+      apply(change, vehicle.get(), proposed);
     }
     return Optional.of(
         new Build(
@@ -87,6 +89,7 @@ final class Resolver {
             Map.copyOf(book),
             Map.copyOf(asFound),
             Map.copyOf(proposed),
+            settings.raised(),
             measuredWith(vehicle.get()),
             List.copyOf(lines),
             sheet.asFound(),
@@ -117,7 +120,7 @@ final class Resolver {
       }
       part(line.part(), line.place())
           .ifPresent(
-              part -> add(part, places(part, line), line.quantity(), line.place(), proposed));
+              part -> add(part, places(part, line), line.quantity(), null, line.place(), proposed));
     }
     return Optional.of(
         new Build(
@@ -127,11 +130,12 @@ final class Resolver {
             Map.copyOf(book),
             Map.copyOf(asFound),
             Map.copyOf(proposed),
+            settings.raised(),
             measuredWith(vehicle.get()),
             List.copyOf(lines),
             order.asFound(),
             new Aims(new AimedLift(noAim(), noAim()), List.of(), null),
-            new Measurements(List.of(), List.of()),
+            new Measurements(List.of(), List.of(), List.of()),
             List.of()));
   }
 
@@ -223,15 +227,16 @@ final class Resolver {
             || position.side().get() == part.listing().hand());
   }
 
-  private void apply(Change change, Map<Position, Equipment> proposed) {
+  private void apply(Change change, VehicleProfile vehicle, Map<Position, Equipment> proposed) {
     int said =
         (change.add() == null ? 0 : 1)
             + (change.remove() == null ? 0 : 1)
-            + (change.keep() == null ? 0 : 1);
+            + (change.keep() == null ? 0 : 1)
+            + (change.raise().isKnown() ? 1 : 0);
     if (said != 1) {
       problems.add(
           change.place(),
-          "a change with " + said + " of add, remove and keep; expected exactly one",
+          "a change with " + said + " of add, remove, keep and raise; expected exactly one",
           "Write each change as an item of its own.");
       return;
     }
@@ -249,8 +254,11 @@ final class Resolver {
                       part,
                       positions(part, change.at(), change.place()),
                       change.count() == null ? 0 : change.count(),
+                      settings.hole(part, change),
                       change.place(),
                       proposed));
+    } else if (change.raise().isKnown()) {
+      settings.raise(change, flat(change.at()), vehicle);
     } else if (change.remove() != null) {
       remove(change.remove(), change, proposed);
     }
@@ -291,16 +299,21 @@ final class Resolver {
   }
 
   private void add(
-      Part part, List<Position> at, int units, Place place, Map<Position, Equipment> equipment) {
+      Part part,
+      List<Position> at,
+      int units,
+      @Nullable String hole,
+      Place place,
+      Map<Position, Equipment> equipment) {
     claim(part, at, place);
     put(part, at, place, equipment);
-    lines.add(new Build.Line(part, at, units, place));
+    lines.add(new Build.Line(part, at, units, hole, place));
     for (Map.Entry<String, Integer> inside : part.listing().contains().entrySet()) {
       Part content = catalog.part(inside.getKey()).orElseThrow();
       if (!kept.contains(content.kind())) {
         put(content, at, place, equipment);
       }
-      lines.add(new Build.Line(content, at, units * inside.getValue(), place));
+      lines.add(new Build.Line(content, at, units * inside.getValue(), null, place));
     }
   }
 

@@ -29,6 +29,10 @@ import trammel.subject.Station;
  * @param springMotionRatio spring travel over wheel travel
  * @param treadCover how far the body covers outboard of the hub face at the top of the tire
  * @param stations what is known of each clearance station of a wheel of this axle
+ * @param alignment what a wheel alignment must come to
+ * @param adjusters what sets camber and caster
+ * @param linkage the surveyed linkage of an independent wheel
+ * @param location what holds a beam axle
  */
 public record AxleProfile(
     @Required Layout layout,
@@ -76,7 +80,11 @@ public record AxleProfile(
             how = "tread to the nearest line, spring or fender",
             max = 300)
         Quantity chainRoom,
-    Map<Station, StationProfile> stations) {
+    Map<Station, StationProfile> stations,
+    @Nullable AlignmentSpec alignment,
+    List<Adjuster> adjusters,
+    @Nullable Linkage linkage,
+    @Nullable BeamLocation location) {
 
   /** How the wheels are carried. */
   public enum Layout {

@@ -23,7 +23,12 @@ public enum PartKind {
   BUMP_STOP(true),
   FLEXIBLE_LINE(false),
   HEIGHT_SENSOR_LINK(true),
-  BODY_LIFT_KIT(true);
+  BODY_LIFT_KIT(true),
+  ECCENTRIC_BOLT(true),
+  AXLE_LINK(false),
+  DIFFERENTIAL_DROP(true),
+  LEAF_BLOCK(true),
+  SHACKLE(true);
 
   private final boolean takesThePlace;
 

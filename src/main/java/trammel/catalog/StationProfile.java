@@ -21,6 +21,7 @@ import trammel.subject.Station.Steer;
  * @param none why there is no such place on this vehicle; then there are no gaps
  * @param obstacle what the tire would meet, in a fitter's words
  * @param trim what would have to be cut to gain room
+ * @param shapes where it stands, as surveyed; all of them together are the obstacle
  */
 public record StationProfile(
     Place place,
@@ -28,7 +29,8 @@ public record StationProfile(
     @Nullable String obstacle,
     @Nullable FixedTo fixedTo,
     @Nullable Trim trim,
-    List<PosedGap> gaps) {
+    List<PosedGap> gaps,
+    List<Shape> shapes) {
 
   /** What stands in the way, from the easiest to the gravest to cut. */
   public enum Trim {

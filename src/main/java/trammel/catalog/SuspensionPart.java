@@ -35,6 +35,15 @@ public sealed interface SuspensionPart extends Part {
       @Measured(value = MASS, by = STATED, how = "ask the maker at which axle load", max = 10000)
           Quantity axleLoad) {}
 
+  /** How far a joint lies from where the book part has it: forward, outward, upward. */
+  record Shift(
+      @Required @Measured(value = LENGTH, by = CALIPER, how = "ask the maker", min = -80, max = 80)
+          Quantity fore,
+      @Required @Measured(value = LENGTH, by = CALIPER, how = "ask the maker", min = -80, max = 80)
+          Quantity out,
+      @Required @Measured(value = LENGTH, by = CALIPER, how = "ask the maker", min = -80, max = 80)
+          Quantity up) {}
+
   /** A coil spring, or a leaf pack where {@code leaf} is yes. */
   @Named("spring")
   record Spring(
@@ -130,7 +139,15 @@ public sealed interface SuspensionPart extends Part {
     }
   }
 
-  /** An upper control arm, with the change of angle that its maker claims. */
+  /**
+   * An upper control arm.
+   *
+   * @param casterChange what its maker claims it adds to caster
+   * @param camberChange what its maker claims it adds to camber
+   * @param ballJoint where its ball joint lies against the book arm's, as surveyed
+   * @param adjusters what it brings of its own to set camber and caster
+   * @param swing its ball joint's swing from the middle, either way
+   */
   @Named("upper-arm")
   record UpperArm(
       @Inline Listing listing,
@@ -139,7 +156,10 @@ public sealed interface SuspensionPart extends Part {
       @Measured(value = ANGLE, by = CLAIM, how = "ask the maker", min = -10, max = 10)
           Quantity camberChange,
       @Measured(value = LENGTH, by = STATED, how = "ask the maker", max = 300) Quantity liftFrom,
-      @Measured(value = LENGTH, by = STATED, how = "ask the maker", max = 300) Quantity liftTo)
+      @Measured(value = LENGTH, by = STATED, how = "ask the maker", max = 300) Quantity liftTo,
+      @Nullable Shift ballJoint,
+      List<Adjuster> adjusters,
+      @Measured(value = ANGLE, by = STATED, how = "ask the maker", max = 60) Quantity swing)
       implements SuspensionPart {
     @Override
     public PartKind kind() {
@@ -162,9 +182,20 @@ public sealed interface SuspensionPart extends Part {
     }
   }
 
-  /** A bracket that moves one end of a panhard bar; each hole has its rise over the old one. */
+  /**
+   * A bracket that moves one end of a panhard bar; each hole has its rise over the old one.
+   *
+   * @param end which end of the bar it moves
+   */
   @Named("panhard-bracket")
-  record PanhardBracket(@Inline Listing listing, List<Hole> holes) implements SuspensionPart {
+  record PanhardBracket(@Inline Listing listing, @Required BarEnd end, List<Hole> holes)
+      implements SuspensionPart {
+    /** An end of a panhard bar. */
+    public enum BarEnd {
+      AXLE,
+      FRAME
+    }
+
     /** One hole of the bracket. */
     public record Hole(
         @Required String name,
@@ -254,6 +285,80 @@ public sealed interface SuspensionPart extends Part {
     @Override
     public PartKind kind() {
       return PartKind.BODY_LIFT_KIT;
+    }
+  }
+
+  /** An eccentric bolt with its washers, where the maker fits a plain one. */
+  @Named("eccentric-bolt")
+  record EccentricBolt(@Inline Listing listing) implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.ECCENTRIC_BOLT;
+    }
+  }
+
+  /** A link between frame and beam axle; of one length, or adjustable between two. */
+  @Named("axle-link")
+  record AxleLink(
+      @Inline Listing listing,
+      @Required Level level,
+      @Measured(value = LENGTH, by = TAPE, how = "eye to eye", min = 150, max = 1500)
+          Quantity lengthFrom,
+      @Measured(value = LENGTH, by = TAPE, how = "eye to eye", min = 150, max = 1500)
+          Quantity lengthTo)
+      implements SuspensionPart {
+    /** Which of the links it is. */
+    public enum Level {
+      LOWER,
+      UPPER
+    }
+
+    @Override
+    public PartKind kind() {
+      return PartKind.AXLE_LINK;
+    }
+  }
+
+  /** Spacers that hang an independent axle's differential lower in its frame. */
+  @Named("differential-drop")
+  record DifferentialDrop(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = CALIPER, how = "caliper", min = 1, max = 120) Quantity drop)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.DIFFERENTIAL_DROP;
+    }
+  }
+
+  /**
+   * A block between leaf spring and axle.
+   *
+   * @param wedge how far it tips the axle's nose up
+   */
+  @Named("leaf-block")
+  record LeafBlock(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = CALIPER, how = "caliper at its middle", max = 150)
+          Quantity thickness,
+      @Measured(value = ANGLE, by = STATED, how = "angle finder", min = -10, max = 10)
+          Quantity wedge)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.LEAF_BLOCK;
+    }
+  }
+
+  /** The shackle of a leaf spring. */
+  @Named("shackle")
+  record Shackle(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = TAPE, how = "eye to eye", min = 40, max = 300) Quantity length)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.SHACKLE;
     }
   }
 }

@@ -22,6 +22,7 @@ import trammel.subject.Axle;
  *
  * @param vehicle the name files call it by
  * @param book part numbers of what the maker fitted at both axles
+ * @param shafts its prop shafts
  * @param overRead how much the speedometer shows for what is true: at least 1
  * @param centerOfGravity height above ground
  * @param raisedShare share of the mass that a suspension lift raises
@@ -68,7 +69,8 @@ public record VehicleProfile(
     List<String> book,
     @Required AxleProfile front,
     @Required AxleProfile rear,
-    SpareCarrier spare) {
+    SpareCarrier spare,
+    List<ShaftProfile> shafts) {
 
   /** What kind of vehicle it is registered as, which decides how its tires are rated. */
   public enum VehicleClass {

@@ -71,12 +71,13 @@ final class HeightFacts {
       Quantity bodyLift = bodyLift(position);
       Quantity before = heightAsFound(position, axle);
       boolean touched =
-          build.changes(
-              position,
-              PartKind.SPRING,
-              PartKind.SPRING_SPACER,
-              PartKind.STRUT_TOP_SPACER,
-              PartKind.BODY_LIFT_KIT);
+          build.raised().containsKey(position)
+              || build.changes(
+                  position,
+                  PartKind.SPRING,
+                  PartKind.SPRING_SPACER,
+                  PartKind.STRUT_TOP_SPACER,
+                  PartKind.BODY_LIFT_KIT);
       Quantity tireLift =
           TIRE_LIFT.linear(
               1, derivation.after(position).radius, -1, derivation.before(position).radius);
@@ -107,13 +108,20 @@ final class HeightFacts {
    */
   Quantity lift(Position position) {
     AxleProfile axle = build.vehicle().axle(position.axle().orElseThrow());
+    Quantity raised = build.raised().get(position);
     if (axle.heightControlled()) {
       // The sensor's set point fixes the height: spacers move load between spring and fluid and
       // lift nothing.
-      return Constants.mm(0).called("suspension lift (the set point fixes the height)");
+      return raised == null
+          ? Constants.mm(0).called("suspension lift (the set point fixes the height)")
+          : raised.called("suspension lift");
     }
     List<Quantity> terms = new ArrayList<>();
     List<Double> signs = new ArrayList<>();
+    if (raised != null) {
+      terms.add(raised);
+      signs.add(1.0);
+    }
     collect(build.after(position), axle, 1, terms, signs);
     collect(build.before(position), axle, -1, terms, signs);
     springs(position, terms, signs);

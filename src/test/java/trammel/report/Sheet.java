@@ -59,7 +59,8 @@ final class Sheet {
   Sheet buying(String part) {
     lines =
         List.of(
-            new Build.Line(CATALOG.part(part).orElseThrow(), List.of(), 1, Place.of("by hand")));
+            new Build.Line(
+                CATALOG.part(part).orElseThrow(), List.of(), 1, null, Place.of("by hand")));
     return this;
   }
 
@@ -81,6 +82,7 @@ final class Sheet {
             Map.of(),
             Map.of(),
             Map.of(),
+            Map.of(),
             lines,
             new AsFound(
                 List.of(),
@@ -90,7 +92,7 @@ final class Sheet {
                 SpareUse.NONE,
                 place),
             new Aims(new AimedLift(UNKNOWN, UNKNOWN), List.of(), null),
-            new Measurements(List.of(), List.of()),
+            new Measurements(List.of(), List.of(), List.of()),
             waivers);
     return Reporter.report(build, JUDGE.judge(List.of(facts)), JUDGE, CATALOG, ON);
   }
