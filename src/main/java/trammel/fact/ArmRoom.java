@@ -1,0 +1,27 @@
+package trammel.fact;
+
+import static trammel.quantity.Dimension.LENGTH;
+
+import java.util.List;
+import trammel.catalog.PartKind;
+import trammel.quantity.Quantity;
+import trammel.read.Measured;
+import trammel.subject.Subject;
+
+/**
+ * An upper arm against what stands beside it as it swings.
+ *
+ * @param obstacle what it may meet
+ * @param gap what is left in the pose that decides
+ * @param pose that pose, in words
+ */
+@Fact.Concerns({PartKind.UPPER_ARM})
+@Fact.Since("0.2")
+public record ArmRoom(
+    Subject subject,
+    Standing standing,
+    List<String> parts,
+    String obstacle,
+    @Measured(LENGTH) Quantity gap,
+    String pose)
+    implements Fact {}
