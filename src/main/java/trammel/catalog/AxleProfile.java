@@ -81,10 +81,10 @@ public record AxleProfile(
             max = 300)
         Quantity chainRoom,
     Map<Station, StationProfile> stations,
-    @Nullable AlignmentSpec alignment,
+    AlignmentSpec alignment,
     List<Adjuster> adjusters,
-    @Nullable Linkage linkage,
-    @Nullable BeamLocation location) {
+    Linkage linkage,
+    BeamLocation location) {
 
   /** How the wheels are carried. */
   public enum Layout {

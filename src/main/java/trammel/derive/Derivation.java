@@ -38,6 +38,7 @@ public final class Derivation {
     new TireFacts(derivation).add();
     new HeightFacts(derivation).add();
     new ClearanceFacts(derivation).add();
+    new AlignmentFacts(derivation).add();
     new VehicleFacts(derivation).add();
     new OrderFacts(derivation).add();
     return List.copyOf(derivation.facts);

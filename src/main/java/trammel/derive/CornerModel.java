@@ -1,0 +1,244 @@
+package trammel.derive;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.hipparchus.analysis.differentiation.Gradient;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.hipparchus.util.Binary64;
+import org.jspecify.annotations.Nullable;
+import trammel.catalog.Adjuster;
+import trammel.catalog.Linkage;
+import trammel.catalog.SurveyPoint;
+import trammel.geometry.AdjusterRange;
+import trammel.geometry.DoubleWishbone;
+import trammel.geometry.HardPoint;
+import trammel.geometry.HardPoints;
+import trammel.geometry.Heading;
+import trammel.geometry.Pose;
+import trammel.geometry.WheelTravel;
+import trammel.quantity.Quantity;
+
+/**
+ * A surveyed corner as variables: its hard points, the pose they were surveyed in, the arm that is
+ * proposed, what adjusts it, and the ride heights concerned.
+ */
+final class CornerModel {
+  /** One adjuster, its range and the variables that give the range. */
+  private record Turn(Adjuster adjuster, AdjusterRange range, int from, int to) {}
+
+  private final Variables.Collector collector = new Variables.Collector();
+  private final Map<HardPoint, int[]> points = new EnumMap<>(HardPoint.class);
+  private final int camber;
+  private final int toe;
+  private final int[] heights;
+  private final int @Nullable [] armShift;
+  private final List<Turn> turns = new ArrayList<>();
+  private final Set<Integer> shared = new LinkedHashSet<>();
+  private final Variables variables;
+
+  /**
+   * @param surveyedCamber what the rack showed as surveyed
+   * @param surveyedToe the same
+   * @param heights travels of the wheel that matter, from as surveyed
+   * @param ballJoint where a replacement arm has its ball joint against the book arm's; null for
+   *     the book arm
+   * @param adjusters those that still have a range
+   */
+  CornerModel(
+      Linkage linkage,
+      Quantity surveyedCamber,
+      Quantity surveyedToe,
+      List<Quantity> heights,
+      @Nullable List<Quantity> ballJoint,
+      List<Adjuster> adjusters) {
+    for (HardPoint point : HardPoint.values()) {
+      SurveyPoint at = linkage.points().get(point);
+      points.put(
+          point,
+          new int[] {
+            collector.add(at.fore().called(point.words() + ", fore")),
+            collector.add(at.out().called(point.words() + ", out")),
+            collector.add(at.up().called(point.words() + ", up"))
+          });
+    }
+    camber = collector.add(surveyedCamber);
+    toe = collector.add(surveyedToe);
+    shared.add(camber);
+    shared.add(toe);
+    this.heights = new int[heights.size()];
+    for (int i = 0; i < this.heights.length; i++) {
+      this.heights[i] = collector.add(heights.get(i));
+      shared.add(this.heights[i]);
+    }
+    armShift = ballJoint == null ? null : ballJoint.stream().mapToInt(collector::add).toArray();
+    List<int[]> sizes = new ArrayList<>();
+    for (Adjuster adjuster : adjusters) {
+      boolean eccentric = adjuster.means() == Adjuster.Means.ECCENTRIC;
+      sizes.add(
+          new int[] {
+            collector.add(eccentric ? adjuster.eccentricity() : adjuster.from()),
+            collector.add(eccentric ? adjuster.eccentricity() : adjuster.to())
+          });
+    }
+    variables = collector.all();
+    if (variables.missing() == null) {
+      for (int i = 0; i < adjusters.size(); i++) {
+        turns.add(turn(adjusters.get(i), sizes.get(i)[0], sizes.get(i)[1]));
+      }
+    }
+  }
+
+  /** Whether a linkage has all its hard points. */
+  static boolean complete(Linkage linkage) {
+    return linkage.points().size() == HardPoint.values().length;
+  }
+
+  Variables variables() {
+    return variables;
+  }
+
+  /** The variables that are one and the same for both sides. */
+  Set<Integer> shared() {
+    return shared;
+  }
+
+  private Turn turn(Adjuster adjuster, int from, int to) {
+    Map<HardPoint, Vector3D> perMillimeter = new EnumMap<>(HardPoint.class);
+    for (HardPoint point : adjuster.moves().points()) {
+      perMillimeter.put(
+          point, adjuster.means() == Adjuster.Means.LENGTH ? alongArm(point) : Vector3D.PLUS_J);
+    }
+    double least = value(from);
+    boolean eccentric = adjuster.means() == Adjuster.Means.ECCENTRIC;
+    return new Turn(
+        adjuster,
+        new AdjusterRange(perMillimeter, eccentric ? -least : least, value(to)),
+        from,
+        to);
+  }
+
+  /** From between an arm's pivots to its ball joint. */
+  private Vector3D alongArm(HardPoint ball) {
+    boolean upper = ball == HardPoint.UPPER_BALL_JOINT;
+    Vector3D front = point(upper ? HardPoint.UPPER_FRONT_PIVOT : HardPoint.LOWER_FRONT_PIVOT);
+    Vector3D rear = point(upper ? HardPoint.UPPER_REAR_PIVOT : HardPoint.LOWER_REAR_PIVOT);
+    return point(ball).subtract(front.add(rear).scalarMultiply(0.5)).normalize();
+  }
+
+  private double value(int variable) {
+    return variables.valueOf(variable);
+  }
+
+  private Vector3D point(HardPoint point) {
+    int[] at = points.get(point);
+    return new Vector3D(value(at[0]), value(at[1]), value(at[2]));
+  }
+
+  /** The hard points in plain numbers. */
+  HardPoints<Binary64> plain() {
+    Map<HardPoint, Vector3D> plain = new EnumMap<>(HardPoint.class);
+    points.keySet().forEach(point -> plain.put(point, point(point)));
+    return HardPoints.of(plain, value(camber), value(toe));
+  }
+
+  /** The replacement arm's shift in plain numbers (mm). */
+  Map<HardPoint, Vector3D> arm() {
+    return armShift == null
+        ? Map.of()
+        : Map.of(
+            HardPoint.UPPER_BALL_JOINT,
+            new Vector3D(value(armShift[0]), value(armShift[1]), value(armShift[2])));
+  }
+
+  /** The adjusters' ranges. */
+  List<AdjusterRange> ranges() {
+    return turns.stream().map(Turn::range).toList();
+  }
+
+  /** The adjusters, in the order of their ranges. */
+  List<Adjuster> adjusters() {
+    return turns.stream().map(Turn::adjuster).toList();
+  }
+
+  /** One of the ride heights (mm of travel). */
+  double travel(int height) {
+    return value(heights[height]);
+  }
+
+  /** The corner with derivatives, as surveyed or with the proposed arm and settings. */
+  DoubleWishbone<Gradient> varied(boolean proposed, List<Double> settings) {
+    Map<HardPoint, FieldVector3D<Gradient>> at = new EnumMap<>(HardPoint.class);
+    points.forEach((point, index) -> at.put(point, vector(index)));
+    Map<HardPoint, FieldVector3D<Gradient>> shifts = new EnumMap<>(HardPoint.class);
+    if (proposed && armShift != null) {
+      shifts.put(HardPoint.UPPER_BALL_JOINT, vector(armShift));
+    }
+    for (int i = 0; proposed && i < settings.size(); i++) {
+      shift(turns.get(i), settings.get(i), shifts);
+    }
+    return DoubleWishbone.of(
+        new HardPoints<>(at, variables.variable(camber), variables.variable(toe)), shifts);
+  }
+
+  private void shift(Turn turn, double setting, Map<HardPoint, FieldVector3D<Gradient>> shifts) {
+    int size = setting < 0 ? turn.from : turn.to;
+    double end = value(size);
+    Gradient moved =
+        end == 0 ? variables.constant(setting) : variables.variable(size).multiply(setting / end);
+    turn.range
+        .perMillimeter()
+        .forEach(
+            (point, direction) ->
+                shifts.merge(point, new FieldVector3D<>(moved, direction), FieldVector3D::add));
+  }
+
+  private FieldVector3D<Gradient> vector(int[] index) {
+    return new FieldVector3D<>(
+        variables.variable(index[0]), variables.variable(index[1]), variables.variable(index[2]));
+  }
+
+  /** The corner in plain numbers with the proposed arm and settings. */
+  DoubleWishbone<Binary64> plain(boolean proposed, List<Double> settings) {
+    HardPoints<Binary64> surveyed = plain();
+    if (!proposed) {
+      return DoubleWishbone.of(surveyed);
+    }
+    Map<HardPoint, FieldVector3D<Binary64>> shifts = new EnumMap<>(HardPoint.class);
+    arm().forEach((point, shift) -> add(shifts, point, shift));
+    for (int i = 0; i < settings.size(); i++) {
+      double setting = settings.get(i);
+      turns
+          .get(i)
+          .range
+          .perMillimeter()
+          .forEach((point, shift) -> add(shifts, point, shift.scalarMultiply(setting)));
+    }
+    return DoubleWishbone.of(surveyed, shifts);
+  }
+
+  private static void add(
+      Map<HardPoint, FieldVector3D<Binary64>> shifts, HardPoint point, Vector3D shift) {
+    shifts.merge(
+        point,
+        new FieldVector3D<>(org.hipparchus.util.Binary64Field.getInstance(), shift),
+        FieldVector3D::add);
+  }
+
+  /**
+   * The pose with derivatives at one of the ride heights, toe reset; null where it is out of reach.
+   */
+  @Nullable Pose<Gradient> pose(boolean proposed, List<Double> settings, int height, double toe) {
+    DoubleWishbone<Gradient> linkage = varied(proposed, settings);
+    WheelTravel<Gradient> travel = WheelTravel.of(linkage, plain(proposed, settings));
+    return travel.at(
+                variables.variable(heights[height]), new Heading.Reset<>(variables.constant(toe)))
+            instanceof Pose<Gradient> pose
+        ? pose
+        : null;
+  }
+}

@@ -1,0 +1,230 @@
+package trammel.derive;
+
+import static trammel.quantity.Dimension.ANGLE;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import trammel.build.Build;
+import trammel.build.BuildSheet;
+import trammel.build.BuildSheet.Printout;
+import trammel.build.BuildSheet.State;
+import trammel.catalog.Adjuster;
+import trammel.catalog.AlignmentSpec.Angles;
+import trammel.catalog.AxleProfile;
+import trammel.catalog.AxleProfile.Layout;
+import trammel.catalog.PartKind;
+import trammel.catalog.SuspensionPart.Shift;
+import trammel.catalog.SuspensionPart.UpperArm;
+import trammel.derive.WheelAlignment.Depth;
+import trammel.quantity.Absence;
+import trammel.quantity.Formula;
+import trammel.quantity.Instrument;
+import trammel.quantity.Quantity;
+import trammel.subject.Axle;
+import trammel.subject.Position;
+import trammel.subject.Side;
+
+/** Both corners of an axle, each at the depth at which it is known. */
+final class Corners {
+  private static final Formula ON_RACK =
+      new Formula("travel on the rack", "book height − height on the rack", "definition");
+  private static final Formula PROPOSED_HEIGHT =
+      new Formula("height as proposed", "height as found + suspension lift", "definition");
+
+  private final Derivation derivation;
+  private final Build build;
+  private final AxleProfile profile;
+  private final HeightFacts heights;
+
+  /** The values that were solved for last: both sides are often alike. */
+  private List<Double> solvedFor = List.of();
+
+  private Optional<SurveyedAlignment.Solved> solved = Optional.empty();
+
+  Corners(Derivation derivation, Axle axle, HeightFacts heights) {
+    this.derivation = derivation;
+    this.build = derivation.build;
+    this.profile = build.vehicle().axle(axle);
+    this.heights = heights;
+  }
+
+  /** A corner solved from hard points. */
+  record Surveyed(
+      CornerModel model,
+      Variables variables,
+      SurveyedAlignment alignment,
+      Optional<SurveyedAlignment.Solved> solved) {}
+
+  /** The alignment of a wheel at the depth at which it is known. */
+  WheelAlignment alignment(Position position, Quantity rake) {
+    Optional<Quantity> missing = missing(position, rake);
+    if (!surveyed(position)) {
+      return rack(position);
+    }
+    if (missing.isPresent()) {
+      return unknown(missing.get().absence());
+    }
+    Surveyed corner = solve(position, rake);
+    return corner
+        .solved
+        .map(corner.alignment::quantities)
+        .orElseGet(
+            () ->
+                unknown(
+                    new Absence(
+                        "alignment",
+                        "the linkage does not reach the proposed height",
+                        Instrument.READ,
+                        "raise it less")));
+  }
+
+  /** A corner solved from its hard points; only where nothing of it is missing. */
+  Surveyed solve(Position position, Quantity rake) {
+    Optional<Printout> shown = asFound(position);
+    CornerModel model = model(position, shown);
+    Variables variables =
+        position.side().orElseThrow() == Side.LEFT
+            ? model.variables()
+            : model.variables().again("right", model.shared());
+    SurveyedAlignment alignment =
+        new SurveyedAlignment(model, variables, angles(shown), profile.alignment(), rake);
+    List<Double> values = new ArrayList<>(model.variables().values());
+    values.add(rake.value());
+    values.add(angles(shown).camber().value());
+    values.add(angles(shown).caster().value());
+    if (!values.equals(solvedFor)) {
+      solved = alignment.solve();
+      solvedFor = values;
+    }
+    return new Surveyed(model, variables, alignment, solved);
+  }
+
+  /** Whether a wheel's linkage is surveyed with the arms that it has. */
+  boolean surveyed(Position position) {
+    UpperArm arm = newArm(position);
+    return profile.layout() == Layout.DOUBLE_WISHBONE
+        && CornerModel.complete(profile.linkage())
+        && build.before(position).sameAs(build.bookAt(position), PartKind.UPPER_ARM)
+        && (arm == null || arm.ballJoint() != null);
+  }
+
+  private Optional<Quantity> missing(Position position, Quantity rake) {
+    if (!surveyed(position)) {
+      return Optional.empty();
+    }
+    Optional<Printout> shown = asFound(position);
+    List<Quantity> needed =
+        new ArrayList<>(SurveyedAlignment.needed(profile.alignment(), angles(shown)));
+    needed.add(rake);
+    Quantity variable = model(position, shown).variables().missing();
+    if (variable != null) {
+      needed.add(variable);
+    }
+    return needed.stream().filter(quantity -> !quantity.isKnown()).findFirst();
+  }
+
+  private CornerModel model(Position position, Optional<Printout> shown) {
+    RideChange ride = RideChange.of(derivation, heights, position);
+    Quantity asShown =
+        shown
+            .map(
+                printout ->
+                    printout.height().isKnown()
+                        ? ON_RACK.linear(1, profile.fenderHeight(), -1, printout.height())
+                        : ride.found())
+            .orElse(ride.surveyed());
+    UpperArm arm = newArm(position);
+    Shift shift = arm == null ? null : arm.ballJoint();
+    Angles surveyed = profile.alignment().asSurveyed();
+    return new CornerModel(
+        profile.linkage(),
+        surveyed.camber(),
+        surveyed.toe(),
+        List.of(asShown, ride.proposed()),
+        shift == null ? null : List.of(shift.fore(), shift.out(), shift.up()),
+        adjusters(position, arm));
+  }
+
+  private Angles angles(Optional<Printout> shown) {
+    return shown
+        .map(printout -> new Angles(printout.camber(), printout.caster(), printout.toe()))
+        .orElse(profile.alignment().asSurveyed());
+  }
+
+  private Optional<Printout> asFound(Position position) {
+    return printouts(position).stream()
+        .filter(printout -> printout.state() == State.AS_FOUND)
+        .findFirst();
+  }
+
+  private List<Printout> printouts(Position position) {
+    return build.measurements().alignment().stream()
+        .filter(printout -> printout.at() == position)
+        .toList();
+  }
+
+  /** The upper arm that the changes bring; null where the old one stays. */
+  private @Nullable UpperArm newArm(Position position) {
+    return build.changes(position, PartKind.UPPER_ARM)
+        ? build.after(position).one(PartKind.UPPER_ARM, UpperArm.class).orElse(null)
+        : null;
+  }
+
+  /**
+   * The adjusters that still have a range: those that are there and not stuck, and the arm's own.
+   */
+  private List<Adjuster> adjusters(Position position, @Nullable UpperArm arm) {
+    BuildSheet.AdjusterState state =
+        position.axle().orElseThrow() == Axle.FRONT
+            ? build.found().adjusters().front()
+            : build.found().adjusters().rear();
+    boolean stuck =
+        state == BuildSheet.AdjusterState.SEIZED || state == BuildSheet.AdjusterState.ABSENT;
+    List<Adjuster> left = new ArrayList<>();
+    for (Adjuster adjuster : profile.adjusters()) {
+      boolean onOldArm = arm != null && adjuster.moves() == Adjuster.Moves.UPPER_BALL_JOINT;
+      boolean there = fitted(build, position, adjuster);
+      boolean replaced = adjuster.soldApart() && there;
+      if (!onOldArm && there && (!stuck || replaced)) {
+        left.add(adjuster);
+      }
+    }
+    if (arm != null) {
+      left.addAll(arm.adjusters());
+    }
+    return left;
+  }
+
+  /** Whether an adjuster is there: fitted by the maker, or bought apart. */
+  static boolean fitted(Build build, Position position, Adjuster adjuster) {
+    return !adjuster.soldApart() || !build.after(position).all(PartKind.ECCENTRIC_BOLT).isEmpty();
+  }
+
+  private WheelAlignment rack(Position position) {
+    Quantity lift = heights.lift(position);
+    Quantity height =
+        build.measurements().heights().stream()
+            .filter(h -> h.at() == position && h.state() == State.AS_FOUND)
+            .map(BuildSheet.FenderHeight::height)
+            .findFirst()
+            .orElse(profile.fenderHeight());
+    return RackAlignment.of(
+        printouts(position),
+        profile.alignment(),
+        PROPOSED_HEIGHT.linear(1, height, 1, lift),
+        lift,
+        newArm(position));
+  }
+
+  private static WheelAlignment unknown(@Nullable Absence absence) {
+    Absence reason =
+        absence == null
+            ? new Absence("alignment", "a value is missing", Instrument.READ, "give it")
+            : absence;
+    Quantity unknown = Quantity.absent(ANGLE, reason);
+    return new WheelAlignment(
+        Depth.SURVEYED, unknown, unknown, unknown, true, unknown, true, "not known", true, null);
+  }
+}

@@ -1,0 +1,36 @@
+package trammel.derive;
+
+import trammel.build.BuildSheet.FenderHeight;
+import trammel.build.BuildSheet.State;
+import trammel.quantity.Constants;
+import trammel.quantity.Formula;
+import trammel.quantity.Quantity;
+import trammel.subject.Position;
+
+/**
+ * Where a wheel stands in its suspension, against the state its axle was surveyed in: travel is the
+ * rise of the wheel's center against the body, so a lift of d is −d.
+ *
+ * @param surveyed as surveyed, which is 0
+ * @param found as the vehicle stands today
+ * @param proposed with the changes
+ */
+record RideChange(Quantity surveyed, Quantity found, Quantity proposed) {
+  private static final Formula FOUND =
+      new Formula("travel as found", "book height − height as found", "definition");
+  private static final Formula PROPOSED =
+      new Formula("travel as proposed", "travel as found − suspension lift", "definition");
+  private static final Quantity NONE = Constants.mm(0).called("travel as surveyed");
+
+  static RideChange of(Derivation derivation, HeightFacts heights, Position position) {
+    Quantity book = derivation.build.vehicle().axle(position.axle().orElseThrow()).fenderHeight();
+    Quantity found =
+        derivation.build.measurements().heights().stream()
+            .filter(height -> height.at() == position && height.state() == State.AS_FOUND)
+            .map(FenderHeight::height)
+            .findFirst()
+            .map(height -> FOUND.linear(1, book, -1, height))
+            .orElse(NONE);
+    return new RideChange(NONE, found, PROPOSED.linear(1, found, -1, heights.lift(position)));
+  }
+}

@@ -1,0 +1,106 @@
+package trammel.derive;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import org.hipparchus.analysis.differentiation.Gradient;
+import org.jspecify.annotations.Nullable;
+import trammel.quantity.Dimension;
+import trammel.quantity.Formula;
+import trammel.quantity.Input;
+import trammel.quantity.Quantity;
+
+/**
+ * The quantities that a piece of geometry depends on, as variables of its derivatives: what is
+ * computed from them comes back as a quantity with one partial derivative for each.
+ */
+final class Variables {
+  private final Quantity[] quantities;
+
+  private Variables(List<Quantity> quantities) {
+    this.quantities = quantities.toArray(Quantity[]::new);
+  }
+
+  /** Collects quantities; the index of each is its variable. */
+  static final class Collector {
+    private final List<Quantity> quantities = new ArrayList<>();
+
+    int add(Quantity quantity) {
+      quantities.add(quantity);
+      return quantities.size() - 1;
+    }
+
+    /** All that were added. */
+    Variables all() {
+      return new Variables(quantities);
+    }
+  }
+
+  /** The first that nobody has given; null where all are there. */
+  @Nullable Quantity missing() {
+    for (Quantity quantity : quantities) {
+      if (!quantity.isKnown()) {
+        return quantity;
+      }
+    }
+    return null;
+  }
+
+  /** One as a variable. */
+  Gradient variable(int index) {
+    return Gradient.variable(quantities.length, index, quantities[index].value());
+  }
+
+  /** The plain values of all. */
+  List<Double> values() {
+    return Arrays.stream(quantities).map(Quantity::value).toList();
+  }
+
+  /** The plain value of one. */
+  double valueOf(int index) {
+    return quantities[index].value();
+  }
+
+  /** A plain number. */
+  Gradient constant(double value) {
+    return Gradient.constant(quantities.length, value);
+  }
+
+  /** What was computed, as a quantity of another value but the same derivatives. */
+  Quantity quantity(Formula formula, Dimension dimension, double value, Gradient derivatives) {
+    return formula.of(dimension, value, derivatives.getGradient(), quantities);
+  }
+
+  /** What was computed, as a quantity. */
+  Quantity quantity(Formula formula, Dimension dimension, Gradient computed) {
+    return quantity(formula, dimension, computed.getValue(), computed);
+  }
+
+  /**
+   * The same variables read once more: two sides of one profile are two sources of error, unless
+   * both were measured on this vehicle.
+   */
+  Variables again(String which, Set<Integer> shared) {
+    List<Quantity> copies = new ArrayList<>();
+    for (int i = 0; i < quantities.length; i++) {
+      Quantity quantity = quantities[i];
+      Input input = quantity.input();
+      copies.add(
+          input == null || shared.contains(i)
+              ? quantity
+              : Quantity.read(
+                  quantity.name() + " " + which,
+                  quantity.dimension(),
+                  quantity.value(),
+                  quantity.expanded(),
+                  new Input(
+                      input.file(),
+                      input.path() + " (" + which + ")",
+                      input.line(),
+                      input.source(),
+                      input.instrument())));
+    }
+    return new Variables(copies);
+  }
+}
