@@ -19,17 +19,21 @@ final class ContactSearch {
   private static final int STEER = 1;
   private static final int SHAPE = 2;
 
-  /** Of the distance (mm): of the shape's own numbers, and of travel and steering. */
+  /** Error of the distance (mm): over the shape's own numbers outside the core and inside it. */
   private static final double FINE = 1e-4;
 
+  private static final double DEEP = 0.01;
+
+  /** The same over travel and steering. */
   private static final double COARSE = 1e-3;
 
   /** Rounds the ridges of the distance inside the core (mm), where the derivative would jump. */
-  private static final double RIDGE = 0.01;
+  private static final double RIDGE = 0.2;
 
   private final double halfWidth;
   private final double coreRadius;
   private final double shoulder;
+  private final double deepest;
   private final Vector3D middle;
   private final Vector3D[] edges;
   private final boolean round;
@@ -61,6 +65,7 @@ final class ContactSearch {
     halfWidth = tire.coreHalfWidth();
     coreRadius = tire.coreRadius();
     shoulder = tire.shoulder();
+    deepest = -Math.min(tire.width() / 2, tire.radius());
     middle = shape.middle();
     edges = edges(shape);
     round = shape instanceof Obstacle.Disc;
@@ -137,10 +142,10 @@ final class ContactSearch {
     }
     double from = lower[number];
     double to = upper[number];
-    double error = number < SHAPE ? COARSE : FINE;
-    double flat = error / (to - from);
     double near = Math.min(Math.max(at[number], from), to);
     double nearSlope = slopeAt(number, near);
+    double error = number < SHAPE ? COARSE : gap < -shoulder ? DEEP : FINE;
+    double flat = error / (to - from);
     double step = (to - from) / 16;
     double far = near;
     double farSlope = nearSlope;
@@ -171,7 +176,7 @@ final class ContactSearch {
     double slope = twoSlope;
     int kept = 0;
     for (int turn = 0; turn < 60; turn++) {
-      if (Math.abs(slope) <= flat || Math.abs(slope * (two - one)) <= error) {
+      if (Math.abs(slope) <= flat || Math.abs(slope * (two - one)) <= 1e-4 * error) {
         return;
       }
       double between = (one * twoSlope - two * oneSlope) / (twoSlope - oneSlope);
@@ -226,7 +231,8 @@ final class ContactSearch {
     }
     double angle = at[SHAPE];
     if (number == 1) {
-      return Math.cos(angle) * slopeToward(edges[1]);
+      // Told as on the longest chord: on a short one it must not pass for flat.
+      return slopeToward(edges[1]);
     }
     return Math.cos(angle) * slopeToward(edges[0])
         - at[SHAPE + 1] * Math.sin(angle) * slopeToward(edges[1]);
@@ -257,6 +263,7 @@ final class ContactSearch {
   }
 
   /** Distance of a point and its derivatives along the axis and away from it. */
+
   private void look(double x, double y, double z) {
     px = x;
     py = y;
@@ -285,6 +292,11 @@ final class ContactSearch {
       perOff = (1 + ridge / Math.sqrt(ridge * ridge + RIDGE * RIDGE)) / 2;
       perAlong = (1 - perOff) * along / Math.sqrt(along * along + RIDGE * RIDGE);
       off = Math.sqrt(off * off + RIDGE * RIDGE);
+      if (gap < deepest + DEEP) {
+        // No deeper point is to be had anywhere.
+        perAlong = 0;
+        perOff = 0;
+      }
     }
     ux /= off;
     uy /= off;

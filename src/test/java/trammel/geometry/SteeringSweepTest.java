@@ -24,7 +24,6 @@ class SteeringSweepTest {
           .isBetween(brute - 0.5, brute + 0.1);
       softly.assertThat(result.distances()).as("seed %s", seed).isLessThan(FINE * FINE / 20);
     }
-        "worst " + worst + " lowest " + lowest + " most " + most + " total " + total);
     softly.assertAll();
   }
 
