@@ -263,7 +263,6 @@ final class ContactSearch {
   }
 
   /** Distance of a point and its derivatives along the axis and away from it. */
-
   private void look(double x, double y, double z) {
     px = x;
     py = y;
