@@ -1,5 +1,7 @@
 package trammel.geometry;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.jspecify.annotations.Nullable;
 
@@ -10,8 +12,9 @@ import org.jspecify.annotations.Nullable;
  * segment; across a disc and along its chord; along the three edges of a box. Each number in turn
  * is where the slope of the least distance over the numbers after it changes sign, and that slope
  * is the partial derivative at their least distance (envelope theorem). By convexity slope times
- * interval bounds the error. A number that stays at its end costs one look at the slope, so corners
- * and edges, the commonest contacts, are cheap. Over a patch, travel and steering come first in the
+ * interval bounds the error: 1e-4 mm outside the core; inside it, where ridges of the distance are
+ * rounded, 0.05 mm. A number that stays at its end costs one look at the slope, so corners and
+ * edges, the commonest contacts, are cheap. Over a patch, travel and steering come first in the
  * same row; the distance is not convex in them, and what is found is a local least.
  */
 final class ContactSearch {
@@ -91,7 +94,7 @@ final class ContactSearch {
     if (shape instanceof Obstacle.Box box) {
       Vector3D[] all = {box.halfLength(), box.halfWidth(), box.halfHeight()};
       // The longest last: an error in it then tells least on the slope of those before it.
-      java.util.Arrays.sort(all, java.util.Comparator.comparingDouble(Vector3D::getNormSq));
+      Arrays.sort(all, Comparator.comparingDouble(Vector3D::getNormSq));
       return all;
     }
     return new Vector3D[0];

@@ -19,10 +19,10 @@ public record Obstacle(Shape shape, FixedTo fixedTo) {
 
   /** A convex shape. */
   public sealed interface Shape {
-    /** A point that a sphere of {@link #reach()} about it holds the whole shape. */
+    /** Center of a sphere that holds the whole shape. */
     Vector3D middle();
 
-    /** Radius of the smallest sphere about the middle that holds the shape (mm). */
+    /** Radius of that sphere (mm). */
     double reach();
   }
 
