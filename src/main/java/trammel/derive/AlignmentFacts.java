@@ -1,7 +1,5 @@
 package trammel.derive;
 
-import static trammel.quantity.Dimension.ANGLE;
-
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -10,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.BuildSheet;
 import trammel.catalog.AlignmentSpec;
-import trammel.catalog.AlignmentSpec.CasterFrom;
 import trammel.catalog.AxleProfile;
 import trammel.catalog.Linkage;
 import trammel.catalog.PartKind;
@@ -31,13 +28,6 @@ import trammel.subject.Subject;
 
 /** What independent wheels can be aligned to at the proposed height, and what that takes. */
 final class AlignmentFacts {
-  private static final Formula RAKE =
-      new Formula(
-          "caster by rake",
-          "atan((front raised − rear raised) / wheelbase)",
-          "own derivation; shared/reference/lift-and-alignment.csv: frame angle adds to caster");
-  private static final Formula RAISED =
-      new Formula("raised at the axle", "suspension lift + tire lift", "definition");
   private static final Formula APART =
       new Formula("difference of the sides", "|left − right|", "definition");
   private static final Formula LEFT =
@@ -80,48 +70,14 @@ final class AlignmentFacts {
 
   private void axle(Axle axle, AxleProfile profile, Standing standing) {
     Map<Position, WheelAlignment> wheels = new EnumMap<>(Position.class);
-    Corners corners = new Corners(derivation, axle, heights);
+    Corners corners = derivation.corners(axle);
     for (Position position : Position.of(axle)) {
-      WheelAlignment wheel = corners.alignment(position, rake(position, profile));
+      WheelAlignment wheel = corners.alignment(position);
       wheels.put(position, wheel);
       wheel(position, profile, wheel, standing);
     }
     sides(axle, profile, wheels, standing);
     adjusters(axle, profile, wheels, standing);
-  }
-
-  /** What raising one end more than the other adds to caster against the ground. */
-  private Quantity rake(Position position, AxleProfile profile) {
-    AlignmentSpec spec = profile.alignment();
-    if (spec.casterFrom() == CasterFrom.FRAME) {
-      return Constants.degrees(0).called("no rake: caster is told from the frame");
-    }
-    Side side = position.side().orElseThrow();
-    Quantity front = raise(Position.of(Axle.FRONT, side));
-    Quantity rear = raise(Position.of(Axle.REAR, side));
-    Quantity wheelbase = build.vehicle().wheelbase();
-    double difference = known(front) - known(rear);
-    double base = wheelbase.isKnown() ? wheelbase.value() : Double.NaN;
-    double slope = Math.toDegrees(base / (base * base + difference * difference));
-    return RAKE.of(
-        ANGLE,
-        Math.toDegrees(Math.atan2(difference, base)),
-        new double[] {slope, -slope, -slope * difference / base},
-        front,
-        rear,
-        wheelbase);
-  }
-
-  private static double known(Quantity quantity) {
-    return quantity.isKnown() ? quantity.value() : Double.NaN;
-  }
-
-  private Quantity raise(Position position) {
-    Quantity lift = heights.lift(position);
-    return build.changes(position, PartKind.TIRE)
-        ? RAISED.linear(
-            1, lift, 1, derivation.after(position).radius, -1, derivation.before(position).radius)
-        : lift;
   }
 
   private void wheel(

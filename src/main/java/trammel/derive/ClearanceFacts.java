@@ -48,42 +48,65 @@ final class ClearanceFacts {
   private final Derivation derivation;
   private final Build build;
   private final HeightFacts heights;
+  private final SweptGaps sweptGaps;
   private final Map<Position, WheelEnd> book = new EnumMap<>(Position.class);
 
   ClearanceFacts(Derivation derivation) {
     this.derivation = derivation;
     this.build = derivation.build;
     this.heights = new HeightFacts(derivation);
+    this.sweptGaps = new SweptGaps(derivation, heights);
   }
 
   void add() {
     for (Position position : Position.running()) {
       AxleProfile axle = build.vehicle().axle(position.axle().orElseThrow());
+      Map<Station, SweptGaps.Swept> swept = sweptGaps.at(position, axle);
       for (Station station : Station.values()) {
-        if (station.belongsTo(position.axle().orElseThrow())) {
-          StationProfile profile = axle.stations().get(station);
-          if (profile == null || profile.none() == null) {
-            station(position, axle, station, profile);
-          }
+        StationProfile profile = axle.stations().get(station);
+        boolean there = profile == null || profile.none() == null;
+        if (station.belongsTo(position.axle().orElseThrow()) && there) {
+          boolean measured = measured(position, station);
+          station(position, axle, station, profile, measured ? null : swept.get(station));
         }
       }
     }
+  }
+
+  /** Whether the sheet has a gap of its own here, which outranks what a survey gives. */
+  private boolean measured(Position position, Station station) {
+    Subject at = Subject.of(position, station.toString());
+    return build.measurements().gaps().stream()
+        .anyMatch(
+            gap ->
+                gap.at().equals(at)
+                    && station.lock().shownBy(gap.steer(), position.side().orElseThrow()));
   }
 
   /** A gap with what it was measured on. */
   private record Measured(Quantity gap, Steer steer, Height height, WheelEnd with) {}
 
   private void station(
-      Position position, AxleProfile axle, Station station, @Nullable StationProfile profile) {
+      Position position,
+      AxleProfile axle,
+      Station station,
+      @Nullable StationProfile profile,
+      SweptGaps.@Nullable Swept swept) {
     StationModel model = StationModel.of(station);
     WheelEnd before = derivation.before(position);
     WheelEnd after = derivation.after(position);
     boolean body = profile != null && profile.fixedTo() == FixedTo.BODY;
     boolean moved = build.changes(position, PartKind.TIRE, PartKind.WHEEL, PartKind.WHEEL_SPACER);
     Quantity raise = body ? heights.bodyLift(position) : Constants.mm(0);
-    Quantity change = moved ? change(model, station, after, before, raise) : raise;
+    Quantity change =
+        swept != null
+            ? swept.change()
+            : moved ? change(model, station, after, before, raise) : raise;
     Subject subject = Subject.of(position, station.toString());
-    Posed posed = worst(position, axle, station, model, profile, after, raise);
+    Posed posed =
+        swept != null
+            ? new Posed(swept.gap(), swept.pose())
+            : worst(position, axle, station, model, profile, after, raise);
     boolean noWorse = change.isKnown() ? change.atLeast(Constants.mm(0)).isMet() : !moved;
     Standing standing =
         !noWorse
@@ -101,7 +124,7 @@ final class ClearanceFacts {
             standing,
             after.numbers(),
             station,
-            station.surface().toString(),
+            swept != null ? swept.surface() : station.surface().toString(),
             obstacle,
             posed.gap,
             change,

@@ -1,6 +1,7 @@
 package trammel.derive;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -37,6 +38,7 @@ final class CornerModel {
   private final int toe;
   private final int[] heights;
   private final int @Nullable [] armShift;
+  private final int[] ends;
   private final List<Turn> turns = new ArrayList<>();
   private final Set<Integer> shared = new LinkedHashSet<>();
   private final Variables variables;
@@ -48,6 +50,7 @@ final class CornerModel {
    * @param ballJoint where a replacement arm has its ball joint against the book arm's; null for
    *     the book arm
    * @param adjusters those that still have a range
+   * @param ends what bounds a sweep, see {@link #BUMP}; absent ones stay out
    */
   CornerModel(
       Linkage linkage,
@@ -55,7 +58,8 @@ final class CornerModel {
       Quantity surveyedToe,
       List<Quantity> heights,
       @Nullable List<Quantity> ballJoint,
-      List<Adjuster> adjusters) {
+      List<Adjuster> adjusters,
+      List<Quantity> ends) {
     for (HardPoint point : HardPoint.values()) {
       SurveyPoint at = linkage.points().get(point);
       points.put(
@@ -85,12 +89,36 @@ final class CornerModel {
             collector.add(eccentric ? adjuster.eccentricity() : adjuster.to())
           });
     }
+    this.ends = ends.stream().mapToInt(end -> end.isKnown() ? collector.add(end) : -1).toArray();
     variables = collector.all();
     if (variables.missing() == null) {
       for (int i = 0; i < adjusters.size(); i++) {
         turns.add(turn(adjusters.get(i), sizes.get(i)[0], sizes.get(i)[1]));
       }
     }
+  }
+
+  /**
+   * Travel to the bump stop, to droop, and the rack's travel to either lock: what bounds a sweep.
+   */
+  static final int BUMP = 0;
+
+  static final int DROOP = 1;
+  static final int RACK = 2;
+
+  /** Whether all that bounds a sweep is known. */
+  boolean bounded() {
+    return Arrays.stream(ends).noneMatch(end -> end < 0);
+  }
+
+  /** One of the sweep's bounds. */
+  double end(int which) {
+    return value(ends[which]);
+  }
+
+  /** One of the sweep's bounds as a variable. */
+  Gradient endVariable(int which) {
+    return variables.variable(ends[which]);
   }
 
   /** Whether a linkage has all its hard points. */

@@ -58,7 +58,8 @@ final class Corners {
       Optional<SurveyedAlignment.Solved> solved) {}
 
   /** The alignment of a wheel at the depth at which it is known. */
-  WheelAlignment alignment(Position position, Quantity rake) {
+  WheelAlignment alignment(Position position) {
+    Quantity rake = rake(position);
     Optional<Quantity> missing = missing(position, rake);
     if (!surveyed(position)) {
       return rack(position);
@@ -66,7 +67,7 @@ final class Corners {
     if (missing.isPresent()) {
       return unknown(missing.get().absence());
     }
-    Surveyed corner = solve(position, rake);
+    Surveyed corner = solve(position);
     return corner
         .solved
         .map(corner.alignment::quantities)
@@ -81,7 +82,8 @@ final class Corners {
   }
 
   /** A corner solved from its hard points; only where nothing of it is missing. */
-  Surveyed solve(Position position, Quantity rake) {
+  Surveyed solve(Position position) {
+    Quantity rake = rake(position);
     Optional<Printout> shown = asFound(position);
     CornerModel model = model(position, shown);
     Variables variables =
@@ -99,6 +101,17 @@ final class Corners {
       solvedFor = values;
     }
     return new Surveyed(model, variables, alignment, solved);
+  }
+
+  private Quantity rake(Position position) {
+    return Rake.of(derivation, profile.alignment(), position.side().orElseThrow());
+  }
+
+  /** A corner solved from its hard points, where all of it is known and within reach. */
+  Optional<Surveyed> solvable(Position position) {
+    return surveyed(position) && missing(position, rake(position)).isEmpty()
+        ? Optional.of(solve(position)).filter(corner -> corner.solved().isPresent())
+        : Optional.empty();
   }
 
   /** Whether a wheel's linkage is surveyed with the arms that it has. */
@@ -144,7 +157,11 @@ final class Corners {
         surveyed.toe(),
         List.of(asShown, ride.proposed()),
         shift == null ? null : List.of(shift.fore(), shift.out(), shift.up()),
-        adjusters(position, arm));
+        adjusters(position, arm),
+        List.of(
+            profile.bumpTravel(),
+            profile.droopTravel(),
+            profile.linkage().steering().rackTravel()));
   }
 
   private Angles angles(Optional<Printout> shown) {

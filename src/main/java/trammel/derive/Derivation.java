@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import trammel.build.Build;
 import trammel.fact.Fact;
+import trammel.subject.Axle;
 import trammel.subject.Position;
 
 /** Everything that follows from a build, before anybody judges it. */
@@ -17,6 +18,7 @@ public final class Derivation {
   final List<Fact> facts = new ArrayList<>();
   private final Map<Position, WheelEnd> before = new EnumMap<>(Position.class);
   private final Map<Position, WheelEnd> after = new EnumMap<>(Position.class);
+  private final Map<Axle, Corners> corners = new EnumMap<>(Axle.class);
 
   private Derivation(Build build, LocalDate on) {
     this.build = build;
@@ -50,5 +52,10 @@ public final class Derivation {
 
   WheelEnd after(Position position) {
     return after.get(position);
+  }
+
+  /** The corners of an axle, solved once. */
+  Corners corners(Axle axle) {
+    return corners.computeIfAbsent(axle, which -> new Corners(this, which, new HeightFacts(this)));
   }
 }

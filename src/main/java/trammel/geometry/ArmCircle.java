@@ -3,6 +3,7 @@ package trammel.geometry;
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.FieldSinCos;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The circle on which an arm carries its ball joint about the axis through its two pivots.
@@ -95,8 +96,7 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
    *
    * @return null where it cannot be that near or that far
    */
-  @org.jspecify.annotations.Nullable
-  FieldVector3D<T> meeting(FieldVector3D<T> point, T distance, int branch) {
+  @Nullable FieldVector3D<T> meeting(FieldVector3D<T> point, T distance, int branch) {
     FieldVector3D<T> to = point.subtract(center);
     T out = to.dotProduct(outward);
     T up = to.dotProduct(upward);

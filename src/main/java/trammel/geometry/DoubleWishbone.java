@@ -4,7 +4,11 @@ import java.util.Map;
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.Field;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.geometry.euclidean.threed.Rotation;
+import org.hipparchus.geometry.euclidean.threed.RotationConvention;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.FieldSinCos;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A double-wishbone corner: both ball joints on circles about their arms' pivots, the upright's
@@ -195,6 +199,14 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> {
     return lower;
   }
 
+  /** How the lower arm has moved once it is turned about its axis by an angle (radians). */
+  public Motion lowerArmTurned(double angle) {
+    Rotation rotation =
+        new Rotation(lower.axis().toVector3D(), angle, RotationConvention.VECTOR_OPERATOR);
+    Vector3D center = lower.center().toVector3D();
+    return new Motion(rotation, center.subtract(rotation.applyTo(center)));
+  }
+
   /**
    * The pose with the lower arm at an angle.
    *
@@ -212,7 +224,8 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> {
     FieldVector3D<T> steeringArm;
     if (heading instanceof Heading.ByTieRod<T> rod) {
       inner = rod.inner();
-      steeringArm = heldByTieRod(lowerBall, kingpin, inner);
+      T length = rod.length() == null ? tieRodLength : rod.length();
+      steeringArm = heldByTieRod(lowerBall, kingpin, inner, length);
       if (steeringArm == null) {
         return new OutOfReach<>("the tie rod cannot follow the steering arm");
       }
@@ -254,8 +267,8 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> {
   /**
    * The steering arm where its circle about the kingpin is a tie rod's length from the inner end.
    */
-  private @org.jspecify.annotations.Nullable FieldVector3D<T> heldByTieRod(
-      FieldVector3D<T> lowerBall, FieldVector3D<T> kingpin, FieldVector3D<T> inner) {
+  private @Nullable FieldVector3D<T> heldByTieRod(
+      FieldVector3D<T> lowerBall, FieldVector3D<T> kingpin, FieldVector3D<T> inner, T length) {
     FieldVector3D<T> to = inner.subtract(lowerBall.add(armFoot, kingpin));
     T along = to.dotProduct(kingpin);
     FieldVector3D<T> across = to.subtract(along, kingpin);
@@ -264,7 +277,7 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> {
         reach
             .add(along.square())
             .add(armLength.square())
-            .subtract(tieRodLength.square())
+            .subtract(length.square())
             .divide(armLength.multiply(2));
     T square = reach.subtract(chord.square());
     if (!(square.getReal() > 0)) {
@@ -276,8 +289,7 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> {
   }
 
   /** The steering arm where the spindle heads square to a toe. */
-  private @org.jspecify.annotations.Nullable FieldVector3D<T> turnedTo(
-      FieldVector3D<T> kingpin, T toe) {
+  private @Nullable FieldVector3D<T> turnedTo(FieldVector3D<T> kingpin, T toe) {
     Turn<T> turn = turn(kingpin, toe);
     T reach = turn.first.square().add(turn.second.square());
     T square = reach.subtract(turn.wanted.square());

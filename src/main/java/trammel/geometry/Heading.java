@@ -2,17 +2,25 @@ package trammel.geometry;
 
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.jspecify.annotations.Nullable;
 
 /** What holds a wheel's heading. */
 public sealed interface Heading<T extends CalculusFieldElement<T>> {
 
   /**
-   * The tie rod keeps its length and its inner end is here (mm): steering, and bump steer.
+   * The tie rod keeps its length and its inner end is here: steering, and bump steer.
    *
-   * @param inner the tie rod's inner end
+   * @param inner the tie rod's inner end (mm)
+   * @param length of the tie rod (mm); null for the length it was surveyed with
    */
-  record ByTieRod<T extends CalculusFieldElement<T>>(FieldVector3D<T> inner)
-      implements Heading<T> {}
+  record ByTieRod<T extends CalculusFieldElement<T>>(FieldVector3D<T> inner, @Nullable T length)
+      implements Heading<T> {
+
+    /** A tie rod as long as it was surveyed. */
+    public ByTieRod(FieldVector3D<T> inner) {
+      this(inner, null);
+    }
+  }
 
   /**
    * The tie rod is adjusted until the wheel has this toe, straight ahead: an alignment.

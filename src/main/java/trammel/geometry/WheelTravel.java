@@ -77,8 +77,10 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
 
   private Heading<Binary64> plain(Heading<T> heading) {
     if (heading instanceof Heading.ByTieRod<T> rod) {
+      T length = rod.length();
       return new Heading.ByTieRod<>(
-          new FieldVector3D<>(Binary64Field.getInstance(), rod.inner().toVector3D()));
+          new FieldVector3D<>(Binary64Field.getInstance(), rod.inner().toVector3D()),
+          length == null ? null : new Binary64(length.getReal()));
     }
     return new Heading.Reset<>(new Binary64(((Heading.Reset<T>) heading).toe().getReal()));
   }

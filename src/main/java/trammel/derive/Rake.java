@@ -1,0 +1,61 @@
+package trammel.derive;
+
+import static trammel.quantity.Dimension.ANGLE;
+
+import trammel.catalog.AlignmentSpec;
+import trammel.catalog.AlignmentSpec.CasterFrom;
+import trammel.catalog.PartKind;
+import trammel.quantity.Constants;
+import trammel.quantity.Formula;
+import trammel.quantity.Quantity;
+import trammel.subject.Axle;
+import trammel.subject.Position;
+import trammel.subject.Side;
+
+/** What the body's change of attitude adds to caster that is told from the ground. */
+final class Rake {
+  private static final Formula RAKE =
+      new Formula(
+          "caster by rake",
+          "atan((front raised − rear raised) / wheelbase)",
+          "own derivation; shared/reference/lift-and-alignment.csv: frame angle adds to caster");
+  private static final Formula RAISED =
+      new Formula("raised at the axle", "suspension lift + tire lift", "definition");
+
+  private Rake() {}
+
+  /**
+   * Caster added (degrees) by raising one end more than the other: positive where the front is
+   * raised more. Nothing, where the maker tells caster from the frame.
+   */
+  static Quantity of(Derivation derivation, AlignmentSpec spec, Side side) {
+    if (spec.casterFrom() == CasterFrom.FRAME) {
+      return Constants.degrees(0).called("no rake: caster is told from the frame");
+    }
+    Quantity front = raise(derivation, Position.of(Axle.FRONT, side));
+    Quantity rear = raise(derivation, Position.of(Axle.REAR, side));
+    Quantity wheelbase = derivation.build.vehicle().wheelbase();
+    double difference = known(front) - known(rear);
+    double base = wheelbase.isKnown() ? wheelbase.value() : Double.NaN;
+    double slope = Math.toDegrees(base / (base * base + difference * difference));
+    return RAKE.of(
+        ANGLE,
+        Math.toDegrees(Math.atan2(difference, base)),
+        new double[] {slope, -slope, -slope * difference / base},
+        front,
+        rear,
+        wheelbase);
+  }
+
+  private static double known(Quantity quantity) {
+    return quantity.isKnown() ? quantity.value() : Double.NaN;
+  }
+
+  private static Quantity raise(Derivation derivation, Position position) {
+    Quantity lift = new HeightFacts(derivation).lift(position);
+    return derivation.build.changes(position, PartKind.TIRE)
+        ? RAISED.linear(
+            1, lift, 1, derivation.after(position).radius, -1, derivation.before(position).radius)
+        : lift;
+  }
+}

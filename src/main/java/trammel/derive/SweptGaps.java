@@ -1,0 +1,379 @@
+package trammel.derive;
+
+import static trammel.quantity.Dimension.LENGTH;
+import static trammel.quantity.Dimension.RATIO;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.hipparchus.analysis.differentiation.Gradient;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.hipparchus.util.Binary64;
+import trammel.catalog.AxleProfile;
+import trammel.catalog.Shape;
+import trammel.catalog.StationProfile;
+import trammel.geometry.ClosestApproach;
+import trammel.geometry.DoubleWishbone;
+import trammel.geometry.Heading;
+import trammel.geometry.Obstacle;
+import trammel.geometry.Pose;
+import trammel.geometry.SteeringSweep;
+import trammel.geometry.SweepRange;
+import trammel.geometry.TireSolid;
+import trammel.geometry.WheelTravel;
+import trammel.quantity.Dimension;
+import trammel.quantity.Formula;
+import trammel.quantity.Input;
+import trammel.quantity.Instrument;
+import trammel.quantity.Quantity;
+import trammel.subject.Position;
+import trammel.subject.Side;
+import trammel.subject.Station;
+import trammel.subject.Station.FixedTo;
+
+/**
+ * Gaps at surveyed stations: the tire swept over the corner's whole travel and lock, once as found
+ * and once as proposed.
+ */
+final class SweptGaps {
+  private static final Formula GAP =
+      new Formula(
+          "gap",
+          "least distance of the swept tire from the obstacle",
+          "SteeringSweep: true minimum over travel and lock, about the true steering axis");
+  private static final Formula CHANGE =
+      new Formula("change of gap", "gap as proposed − gap as found", "SteeringSweep");
+  private static final Formula WHEEL =
+      new Formula("where the wheel stands", "pose of the linkage", "DoubleWishbone");
+  private static final Formula OUTBOARD =
+      new Formula("tire moved outboard", "book offset − effective offset", "definition of offset");
+
+  /** Shoulder radius of a tire where nobody has measured it (mm). Common practice. */
+  private static final Quantity SHOULDER =
+      Quantity.read(
+          "shoulder radius",
+          LENGTH,
+          40,
+          10,
+          new Input("SweptGaps", "shoulder radius", 0, "common practice", Instrument.STATED));
+
+  /** A share of full lock, or mm of travel, that counts as the end itself. */
+  private static final double NEARLY = 0.98;
+
+  private static final double AT_REST = 3;
+
+  private final Derivation derivation;
+  private final HeightFacts heights;
+  private final Map<List<Double>, Found> known = new HashMap<>();
+
+  SweptGaps(Derivation derivation, HeightFacts heights) {
+    this.derivation = derivation;
+    this.heights = heights;
+  }
+
+  /**
+   * The gap at one station.
+   *
+   * @param change as proposed against as found
+   * @param pose in which it is least, in words
+   * @param surface of the tire that comes closest
+   */
+  record Swept(Quantity gap, Quantity change, String pose, String surface) {}
+
+  /** What was found in numbers for one wheel: the closest approach at each station. */
+  private record Found(
+      Map<Station, ClosestApproach> now,
+      Map<Station, ClosestApproach> then,
+      Map<Station, SurveyedShape> shapes,
+      Map<Station, Pose<Gradient>> poses) {}
+
+  /** Every surveyed station of a wheel; none where the corner, or what bounds it, is not known. */
+  Map<Station, Swept> at(Position position, AxleProfile axle) {
+    Optional<Corners.Surveyed> corner =
+        derivation.corners(position.axle().orElseThrow()).solvable(position);
+    WheelEnd now = derivation.after(position);
+    WheelEnd then = derivation.before(position);
+    Quantity book = new WheelEnd(derivation.build.bookAt(position), derivation.figures).offset;
+    List<Quantity> needed =
+        List.of(now.radius, now.width, now.offset, then.radius, then.width, then.offset, book);
+    Quantity raised = heights.bodyLift(position);
+    if (corner.isEmpty()
+        || !corner.get().model().bounded()
+        || !raised.isKnown()
+        || !needed.stream().allMatch(Quantity::isKnown)) {
+      return Map.of();
+    }
+    List<Double> key = new ArrayList<>(corner.get().model().variables().values());
+    needed.forEach(quantity -> key.add(quantity.value()));
+    key.add(raised.value());
+    Found found =
+        known.computeIfAbsent(
+            key, k -> find(corner.get(), axle, now, then, book.value(), raised.value()));
+    Map<Station, Swept> swept = new EnumMap<>(Station.class);
+    found.now.forEach(
+        (station, approach) ->
+            swept.put(
+                station, swept(position, corner.get(), found, station, approach, now, then, book)));
+    return swept;
+  }
+
+  private static Found find(
+      Corners.Surveyed corner,
+      AxleProfile axle,
+      WheelEnd now,
+      WheelEnd then,
+      double book,
+      double raised) {
+    CornerModel model = corner.model();
+    SurveyedAlignment.Solved solved = corner.solved().orElseThrow();
+    List<Station> stations = new ArrayList<>();
+    List<SurveyedShape> shapes = new ArrayList<>();
+    axle.stations()
+        .forEach(
+            (station, profile) ->
+                shapes(profile, raised)
+                    .forEach(
+                        shape -> {
+                          stations.add(station);
+                          shapes.add(shape);
+                        }));
+    DoubleWishbone<Binary64> surveyed = model.plain(false, List.of());
+    Pose<Binary64> asSurveyed =
+        (Pose<Binary64>)
+            surveyed.pose(surveyed.surveyedAngle(), new Heading.ByTieRod<>(surveyed.tieRodInner()));
+    WheelSweep proposed =
+        new WheelSweep(
+            model.plain(true, solved.best().settings()),
+            asSurveyed,
+            solved.after().tieRodLength().getValue(),
+            book - now.offset.value());
+    WheelSweep found =
+        new WheelSweep(
+            surveyed,
+            asSurveyed,
+            solved.before().tieRodLength().getValue(),
+            book - then.offset.value());
+    Map<Station, SurveyedShape> closest = new EnumMap<>(Station.class);
+    Map<Station, ClosestApproach> nearNow = sweep(model, proposed, now, stations, shapes, closest);
+    boolean same =
+        now.radius.value() == then.radius.value()
+            && now.width.value() == then.width.value()
+            && now.offset.value() == then.offset.value()
+            && model.arm().isEmpty();
+    Map<Station, ClosestApproach> nearThen =
+        same ? nearNow : sweep(model, found, then, stations, shapes, new EnumMap<>(Station.class));
+    return new Found(nearNow, nearThen, closest, poses(model, solved, nearNow));
+  }
+
+  private static List<SurveyedShape> shapes(StationProfile profile, double raised) {
+    FixedTo fixedTo = profile.fixedTo() == null ? FixedTo.BODY : profile.fixedTo();
+    return profile.shapes().stream()
+        .filter(shape -> SurveyedShape.needed(shape).stream().allMatch(Quantity::isKnown))
+        .map((Shape shape) -> SurveyedShape.of(shape, fixedTo, raised))
+        .toList();
+  }
+
+  private static Map<Station, ClosestApproach> sweep(
+      CornerModel model,
+      WheelSweep sweep,
+      WheelEnd wheel,
+      List<Station> stations,
+      List<SurveyedShape> shapes,
+      Map<Station, SurveyedShape> closest) {
+    double rack = model.end(CornerModel.RACK);
+    double low = sweep.angle(-model.end(CornerModel.DROOP));
+    double high = sweep.angle(model.end(CornerModel.BUMP));
+    Map<Station, ClosestApproach> least = new EnumMap<>(Station.class);
+    if (Double.isNaN(low) || Double.isNaN(high)) {
+      return least;
+    }
+    List<ClosestApproach> approaches =
+        SteeringSweep.sweep(
+                new TireSolid(wheel.radius.value(), wheel.width.value(), SHOULDER.value()),
+                sweep,
+                new SweepRange(low, high, -rack, rack),
+                shapes.stream().map(SurveyedShape::obstacle).toList())
+            .approaches();
+    for (int i = 0; i < approaches.size(); i++) {
+      ClosestApproach before = least.get(stations.get(i));
+      if (before == null || approaches.get(i).gap() < before.gap()) {
+        least.put(stations.get(i), approaches.get(i));
+        closest.put(stations.get(i), shapes.get(i));
+      }
+    }
+    return least;
+  }
+
+  /** The deciding poses once more, with derivatives. */
+  private static Map<Station, Pose<Gradient>> poses(
+      CornerModel model,
+      SurveyedAlignment.Solved solved,
+      Map<Station, ClosestApproach> approaches) {
+    Map<Station, Pose<Gradient>> poses = new EnumMap<>(Station.class);
+    if (approaches.isEmpty()) {
+      return poses;
+    }
+    DoubleWishbone<Gradient> linkage = model.varied(true, solved.best().settings());
+    WheelTravel<Gradient> travel =
+        WheelTravel.of(linkage, model.plain(true, solved.best().settings()));
+    Gradient tieRod = solved.after().tieRodLength();
+    Heading<Gradient> straight = new Heading.ByTieRod<>(linkage.tieRodInner(), tieRod);
+    Gradient bump = angle(travel, model.endVariable(CornerModel.BUMP), straight);
+    Gradient droop = angle(travel, model.endVariable(CornerModel.DROOP).negate(), straight);
+    Gradient rack = model.endVariable(CornerModel.RACK);
+    approaches.forEach(
+        (station, approach) -> {
+          // At an end the pose follows the end; between the ends it does not matter to first order.
+          Gradient at =
+              nearly(approach.travel(), bump.getValue())
+                  ? bump
+                  : nearly(approach.travel(), droop.getValue())
+                      ? droop
+                      : model.variables().constant(approach.travel());
+          double share = approach.steer() / rack.getValue();
+          Gradient steer =
+              Math.abs(share) >= NEARLY
+                  ? rack.multiply(Math.signum(share))
+                  : model.variables().constant(approach.steer());
+          FieldVector3D<Gradient> inner =
+              linkage.tieRodInner().add(new FieldVector3D<>(steer, Vector3D.PLUS_J));
+          if (linkage.pose(at, new Heading.ByTieRod<>(inner, tieRod))
+              instanceof Pose<Gradient> pose) {
+            poses.put(station, pose);
+          }
+        });
+    return poses;
+  }
+
+  private static Gradient angle(
+      WheelTravel<Gradient> travel, Gradient end, Heading<Gradient> straight) {
+    return travel.at(end, straight) instanceof Pose<Gradient> pose
+        ? pose.lowerAngle()
+        : end.newInstance(Double.NaN);
+  }
+
+  private static boolean nearly(double angle, double end) {
+    return Math.abs(angle - end) < 1e-3;
+  }
+
+  private Swept swept(
+      Position position,
+      Corners.Surveyed corner,
+      Found found,
+      Station station,
+      ClosestApproach approach,
+      WheelEnd now,
+      WheelEnd then,
+      Quantity book) {
+    Pose<Gradient> pose = found.poses.get(station);
+    Quantity outboard = OUTBOARD.linear(1, book, -1, now.offset);
+    if (pose == null) {
+      pose = corner.solved().orElseThrow().after();
+    }
+    List<Quantity> operands = new ArrayList<>();
+    add(operands, corner.variables(), LENGTH, pose.wheelCenter());
+    add(operands, corner.variables(), RATIO, pose.spindle());
+    SurveyedShape shape = found.shapes.get(station);
+    operands.addAll(shape.place(approach.onSurveyed()));
+    operands.addAll(List.of(now.radius, now.width, SHOULDER, outboard));
+    double[] partials = partials(approach, operands);
+    Quantity gap = GAP.of(LENGTH, approach.gap(), partials, operands.toArray(Quantity[]::new));
+    ClosestApproach before = found.then.getOrDefault(station, approach);
+    double[] tire = {
+      partials[9], -partials[9], partials[10], -partials[10], -partials[12], partials[12]
+    };
+    Quantity change =
+        CHANGE.of(
+            LENGTH,
+            approach.gap() - before.gap(),
+            tire,
+            now.radius,
+            then.radius,
+            now.width,
+            then.width,
+            now.offset,
+            then.offset);
+    return new Swept(
+        gap,
+        change,
+        words(position, corner.model(), approach),
+        approach.surface().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+  }
+
+  private static void add(
+      List<Quantity> operands,
+      Variables variables,
+      Dimension dimension,
+      FieldVector3D<Gradient> vector) {
+    for (Gradient component : List.of(vector.getX(), vector.getY(), vector.getZ())) {
+      operands.add(variables.quantity(WHEEL, dimension, component));
+    }
+  }
+
+  /** Derivatives of the gap with the closest points held: they do not contribute to first order. */
+  private static double[] partials(ClosestApproach approach, List<Quantity> operands) {
+    int count = operands.size();
+    Vector3D axis = approach.stance().axis();
+    double outboard = operands.get(count - 1).value();
+    Vector3D center = approach.stance().center().add(-outboard, axis);
+    Gradient moved = Gradient.variable(count, count - 1, outboard);
+    FieldVector3D<Gradient> spindle = vector(count, 3, axis);
+    Gradient gap =
+        TireSolid.gap(
+            vector(count, 0, center).add(moved, spindle),
+            spindle,
+            vector(count, 6, approach.onObstacle()),
+            Gradient.variable(count, count - 4, operands.get(count - 4).value()),
+            Gradient.variable(count, count - 3, operands.get(count - 3).value()),
+            Gradient.variable(count, count - 2, operands.get(count - 2).value()));
+    return gap.getGradient();
+  }
+
+  private static FieldVector3D<Gradient> vector(int count, int first, Vector3D at) {
+    return new FieldVector3D<>(
+        Gradient.variable(count, first, at.getX()),
+        Gradient.variable(count, first + 1, at.getY()),
+        Gradient.variable(count, first + 2, at.getZ()));
+  }
+
+  private static String words(Position position, CornerModel model, ClosestApproach approach) {
+    if (approach.obstacle().fixedTo() == Obstacle.FixedTo.KNUCKLE) {
+      return "In every pose";
+    }
+    double share = approach.steer() / model.end(CornerModel.RACK);
+    Vector3D axis = approach.stance().axis();
+    double inward = Math.toDegrees(Math.atan2(axis.getX(), axis.getY()));
+    boolean left = inward < 0 == (position.side().orElseThrow() == Side.LEFT);
+    String steering =
+        Math.abs(share) >= NEARLY
+            ? "Full " + (left ? "left" : "right") + " lock"
+            : Math.abs(inward) < 1
+                ? "Straight ahead"
+                : String.format(
+                    Locale.ROOT, "Steered %.0f° %s", Math.abs(inward), left ? "left" : "right");
+    double bump = height(model, approach) - model.travel(SurveyedAlignment.PROPOSED);
+    return steering + ", " + travel(bump);
+  }
+
+  /** Rise of the wheel from where it was surveyed, as the sweep's pose has it (mm). */
+  private static double height(CornerModel model, ClosestApproach approach) {
+    DoubleWishbone<Binary64> linkage = model.plain(false, List.of());
+    return linkage.pose(
+                new Binary64(approach.travel()), new Heading.ByTieRod<>(linkage.tieRodInner()))
+            instanceof Pose<Binary64> pose
+        ? pose.wheelCenter().getZ().getReal() - linkage.surveyedWheel().getZ().getReal()
+        : 0;
+  }
+
+  private static String travel(double bump) {
+    if (Math.abs(bump) < AT_REST) {
+      return "at rest";
+    }
+    return String.format(Locale.ROOT, "%.0f mm of %s", Math.abs(bump), bump > 0 ? "bump" : "droop");
+  }
+}
