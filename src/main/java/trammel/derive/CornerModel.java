@@ -198,6 +198,26 @@ final class CornerModel {
     return value(heights[height]);
   }
 
+  /** The variable of one of the ride heights. */
+  int heightIndex(int height) {
+    return heights[height];
+  }
+
+  /** A pivot where the settings have moved it (mm). */
+  Vector3D pivot(HardPoint pivot, List<Double> settings) {
+    Vector3D at = point(pivot);
+    for (int i = 0; i < settings.size(); i++) {
+      Vector3D shift = turns.get(i).range.perMillimeter().get(pivot);
+      at = shift == null ? at : at.add(settings.get(i), shift);
+    }
+    return at;
+  }
+
+  /** A hard point as surveyed, as variables. */
+  FieldVector3D<Gradient> pivotVariable(HardPoint point) {
+    return vector(points.get(point));
+  }
+
   /** The corner with derivatives, as surveyed or with the proposed arm and settings. */
   DoubleWishbone<Gradient> varied(boolean proposed, List<Double> settings) {
     Map<HardPoint, FieldVector3D<Gradient>> at = new EnumMap<>(HardPoint.class);

@@ -5,6 +5,7 @@ import static trammel.quantity.Dimension.ANGLE;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hipparchus.util.Binary64;
 import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.BuildSheet;
@@ -18,6 +19,9 @@ import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.Shift;
 import trammel.catalog.SuspensionPart.UpperArm;
 import trammel.derive.WheelAlignment.Depth;
+import trammel.geometry.Heading;
+import trammel.geometry.OutOfReach;
+import trammel.geometry.WheelTravel;
 import trammel.quantity.Absence;
 import trammel.quantity.Formula;
 import trammel.quantity.Instrument;
@@ -111,6 +115,21 @@ final class Corners {
   Optional<Surveyed> solvable(Position position) {
     return surveyed(position) && missing(position, rake(position)).isEmpty()
         ? Optional.of(solve(position)).filter(corner -> corner.solved().isPresent())
+        : Optional.empty();
+  }
+
+  /** What keeps a wheel's linkage from the proposed height, where something does. */
+  Optional<String> limit(Position position) {
+    if (!surveyed(position) || missing(position, rake(position)).isPresent()) {
+      return Optional.empty();
+    }
+    CornerModel model = model(position, asFound(position));
+    return WheelTravel.of(model.plain(true, List.of()))
+                .at(
+                    new Binary64(model.travel(SurveyedAlignment.PROPOSED)),
+                    new Heading.Reset<>(new Binary64(0)))
+            instanceof OutOfReach<Binary64> out
+        ? Optional.of(out.limit())
         : Optional.empty();
   }
 

@@ -41,6 +41,7 @@ public final class Derivation {
     new HeightFacts(derivation).add();
     new ClearanceFacts(derivation).add();
     new AlignmentFacts(derivation).add();
+    new LinkageFacts(derivation).add();
     new VehicleFacts(derivation).add();
     new OrderFacts(derivation).add();
     return List.copyOf(derivation.facts);

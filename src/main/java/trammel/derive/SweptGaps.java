@@ -67,6 +67,9 @@ final class SweptGaps {
 
   private static final double AT_REST = 3;
 
+  /** What a sweep is good to (mm). */
+  private static final double SWEEP_STEP = 0.05;
+
   private final Derivation derivation;
   private final HeightFacts heights;
   private final Map<List<Double>, Found> known = new HashMap<>();
@@ -290,7 +293,7 @@ final class SweptGaps {
     Quantity change =
         CHANGE.of(
             LENGTH,
-            approach.gap() - before.gap(),
+            settled(approach.gap() - before.gap()),
             tire,
             now.radius,
             then.radius,
@@ -303,6 +306,11 @@ final class SweptGaps {
         change,
         words(position, corner.model(), approach),
         approach.surface().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+  }
+
+  /** A change below what a sweep is good to is none. */
+  private static double settled(double change) {
+    return Math.abs(change) < SWEEP_STEP ? 0 : change;
   }
 
   private static void add(
@@ -356,8 +364,8 @@ final class SweptGaps {
                 ? "Straight ahead"
                 : String.format(
                     Locale.ROOT, "Steered %.0f° %s", Math.abs(inward), left ? "left" : "right");
-    double bump = height(model, approach) - model.travel(SurveyedAlignment.PROPOSED);
-    return steering + ", " + travel(bump);
+    double height = height(model, approach);
+    return steering + ", " + travel(model, height);
   }
 
   /** Rise of the wheel from where it was surveyed, as the sweep's pose has it (mm). */
@@ -370,10 +378,16 @@ final class SweptGaps {
         : 0;
   }
 
-  private static String travel(double bump) {
-    if (Math.abs(bump) < AT_REST) {
-      return "at rest";
+  private static String travel(CornerModel model, double height) {
+    if (height > model.end(CornerModel.BUMP) - AT_REST) {
+      return "on the bump stop";
     }
-    return String.format(Locale.ROOT, "%.0f mm of %s", Math.abs(bump), bump > 0 ? "bump" : "droop");
+    if (height < AT_REST - model.end(CornerModel.DROOP)) {
+      return "hanging";
+    }
+    double bump = height - model.travel(SurveyedAlignment.PROPOSED);
+    return Math.abs(bump) < AT_REST
+        ? "at rest"
+        : String.format(Locale.ROOT, "%.0f mm of %s", Math.abs(bump), bump > 0 ? "bump" : "droop");
   }
 }

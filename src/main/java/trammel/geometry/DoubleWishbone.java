@@ -199,6 +199,11 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> {
     return lower;
   }
 
+  /** Unit vector from the upper arm's axis to its ball joint in a pose. */
+  public FieldVector3D<T> upperReach(Pose<T> pose) {
+    return pose.upperBall().subtract(upper.center()).scalarMultiply(upper.radius().reciprocal());
+  }
+
   /** How the lower arm has moved once it is turned about its axis by an angle (radians). */
   public Motion lowerArmTurned(double angle) {
     Rotation rotation =

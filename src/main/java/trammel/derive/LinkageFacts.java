@@ -1,0 +1,378 @@
+package trammel.derive;
+
+import static trammel.quantity.Dimension.ANGLE;
+import static trammel.quantity.Dimension.LENGTH;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hipparchus.analysis.differentiation.Gradient;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.hipparchus.util.Binary64;
+import org.jspecify.annotations.Nullable;
+import trammel.build.Build;
+import trammel.catalog.AxleProfile;
+import trammel.catalog.Linkage;
+import trammel.catalog.PartKind;
+import trammel.catalog.SuspensionPart.UpperArm;
+import trammel.fact.ArmRoom;
+import trammel.fact.BumpSteer;
+import trammel.fact.JointSwing;
+import trammel.fact.LinkageReach;
+import trammel.fact.Standing;
+import trammel.geometry.DoubleWishbone;
+import trammel.geometry.HardPoint;
+import trammel.geometry.Heading;
+import trammel.geometry.OutOfReach;
+import trammel.geometry.Pose;
+import trammel.geometry.Rods;
+import trammel.geometry.WheelTravel;
+import trammel.quantity.Constants;
+import trammel.quantity.Decision;
+import trammel.quantity.Formula;
+import trammel.quantity.Instrument;
+import trammel.quantity.Quantity;
+import trammel.subject.Axle;
+import trammel.subject.Position;
+import trammel.subject.Subject;
+
+/** What a surveyed front linkage does over its travel: bump steer, swing, room, reach. */
+final class LinkageFacts {
+  private static final Formula TOE_CHANGE =
+      new Formula(
+          "bump steer",
+          "greater change of toe over 25 mm either way",
+          "DoubleWishbone: tie rod as long as the reset toe makes it");
+  private static final Formula MORE =
+      new Formula("bump steer added", "as proposed − before", "definition");
+  private static final Formula SWING =
+      new Formula(
+          "swing of the upper ball joint",
+          "as surveyed + turn of the upper arm against the upright",
+          "DoubleWishbone: stud along the steering axis, housing fixed in the arm");
+  private static final Formula WHERE =
+      new Formula("point of the arm", "between pivot and ball joint", "straight legs");
+  private static final Formula ROOM =
+      new Formula("gap", "distance of the axes − both radii", "definition");
+
+  /** Travel over which bump steer is told (mm): rules of the trade tell it over an inch. */
+  private static final double OVER = 25;
+
+  /** Steps of the upper arm's travel in which its room is looked for. */
+  private static final int STEPS = 12;
+
+  private final Derivation derivation;
+  private final Build build;
+  private final HeightFacts heights;
+
+  LinkageFacts(Derivation derivation) {
+    this.derivation = derivation;
+    this.build = derivation.build;
+    this.heights = new HeightFacts(derivation);
+  }
+
+  void add() {
+    for (Axle axle : Axle.values()) {
+      AxleProfile profile = build.vehicle().axle(axle);
+      for (Position position : Position.of(axle)) {
+        Optional<Corners.Surveyed> corner = derivation.corners(axle).solvable(position);
+        Quantity lift = heights.lift(position);
+        boolean arm = build.changes(position, PartKind.UPPER_ARM);
+        boolean raised = !lift.isKnown() || lift.value() != 0;
+        Standing standing = Standing.ofChange(arm || raised);
+        if (corner.isPresent() && standing == Standing.WORSE_OR_NEW) {
+          new Wheel(position, profile.linkage(), corner.get(), standing, lift).add();
+        } else if (standing == Standing.WORSE_OR_NEW && !profile.layout().beam()) {
+          outOfReach(position, standing);
+          swing(position, standing, lift, profile.linkage());
+        }
+      }
+    }
+  }
+
+  /** A height that the linkage does not come to at all. */
+  private void outOfReach(Position position, Standing standing) {
+    Corners corners = derivation.corners(position.axle().orElseThrow());
+    corners
+        .limit(position)
+        .ifPresent(
+            limit ->
+                derivation.facts.add(
+                    new LinkageReach(
+                        Subject.of(position), standing, List.of(), Decision.NOT_MET, limit)));
+  }
+
+  /** Without hard points nobody knows how far the joint swings. */
+  private void swing(Position position, Standing standing, Quantity lift, Linkage linkage) {
+    Quantity unknown =
+        Figures.missing(
+            ANGLE,
+            "swing of the upper ball joint",
+            "its hard points are not surveyed",
+            Instrument.HARD_POINT,
+            "survey the front hard points, or hang the wheel and look at the joint");
+    derivation.facts.add(
+        new JointSwing(
+            Subject.of(position),
+            standing,
+            arms(position),
+            unknown,
+            linkage.upperSwing().limit(),
+            lift,
+            "hanging"));
+  }
+
+  private List<String> arms(Position position) {
+    return build.changes(position, PartKind.UPPER_ARM)
+        ? build.after(position).one(PartKind.UPPER_ARM, UpperArm.class).stream()
+            .map(UpperArm::number)
+            .toList()
+        : List.of();
+  }
+
+  /** One wheel that is solved. */
+  private final class Wheel {
+    private final Position position;
+    private final Linkage linkage;
+    private final CornerModel model;
+    private final Variables variables;
+    private final SurveyedAlignment.Solved solved;
+    private final Standing standing;
+    private final Quantity lift;
+    private final List<Double> settings;
+    private final DoubleWishbone<Binary64> plain;
+
+    Wheel(
+        Position position,
+        Linkage linkage,
+        Corners.Surveyed corner,
+        Standing standing,
+        Quantity lift) {
+      this.position = position;
+      this.linkage = linkage;
+      this.model = corner.model();
+      this.variables = corner.variables();
+      this.solved = corner.solved().orElseThrow();
+      this.standing = standing;
+      this.lift = lift;
+      this.settings = solved.best().settings();
+      this.plain = model.plain(true, settings);
+    }
+
+    void add() {
+      bumpSteer();
+      if (model.bounded()) {
+        reach();
+        swing();
+        linkage.armRooms().forEach(this::room);
+      }
+    }
+
+    private Subject subject() {
+      return Subject.of(position);
+    }
+
+    private Heading<Binary64> straight() {
+      return new Heading.ByTieRod<>(
+          plain.tieRodInner(), new Binary64(solved.after().tieRodLength().getValue()));
+    }
+
+    private void bumpSteer() {
+      Quantity before = steer(false, SurveyedAlignment.AS_SHOWN, solved.before());
+      Quantity after = steer(true, SurveyedAlignment.PROPOSED, solved.after());
+      derivation.facts.add(
+          new BumpSteer(
+              subject(),
+              standing,
+              arms(position),
+              before.called("bump steer before"),
+              after,
+              MORE.linear(1, after, -1, before)));
+    }
+
+    /** The greater change of toe over 25 mm either way of a ride height. */
+    private Quantity steer(boolean proposed, int height, Pose<Gradient> rest) {
+      DoubleWishbone<Gradient> varied = model.varied(proposed, proposed ? settings : List.of());
+      DoubleWishbone<Binary64> numbers = model.plain(proposed, proposed ? settings : List.of());
+      Heading<Binary64> heading =
+          new Heading.ByTieRod<>(
+              numbers.tieRodInner(), new Binary64(rest.tieRodLength().getValue()));
+      WheelTravel<Binary64> travel = WheelTravel.of(numbers);
+      double toe = rest.toe().getValue();
+      double up = toeAt(travel, model.travel(height) + OVER, heading) - toe;
+      double down = toeAt(travel, model.travel(height) - OVER, heading) - toe;
+      double over = Double.isNaN(down) || Math.abs(up) >= Math.abs(down) ? OVER : -OVER;
+      if (!(WheelTravel.of(varied, numbers)
+              .at(
+                  variables.variable(model.heightIndex(height)).add(over),
+                  new Heading.ByTieRod<>(varied.tieRodInner(), rest.tieRodLength()))
+          instanceof Pose<Gradient> there)) {
+        return Constants.degrees(0).called("bump steer within reach");
+      }
+      Gradient change = there.toe().subtract(rest.toe());
+      return variables.quantity(
+          TOE_CHANGE, ANGLE, change.getValue() < 0 ? change.negate() : change);
+    }
+
+    private double toeAt(WheelTravel<Binary64> travel, double at, Heading<Binary64> heading) {
+      return travel.at(new Binary64(at), heading) instanceof Pose<Binary64> pose
+          ? pose.toe().getReal()
+          : Double.NaN;
+    }
+
+    private void reach() {
+      @Nullable String limit = null;
+      double rack = model.end(CornerModel.RACK);
+      for (double travel :
+          new double[] {-model.end(CornerModel.DROOP), model.end(CornerModel.BUMP)}) {
+        for (double steer : new double[] {0, rack, -rack}) {
+          Heading<Binary64> heading =
+              new Heading.ByTieRod<>(
+                  plain
+                      .tieRodInner()
+                      .add(new FieldVector3D<>(plain.field(), new Vector3D(0, steer, 0))),
+                  new Binary64(solved.after().tieRodLength().getValue()));
+          if (limit == null
+              && WheelTravel.of(plain).at(new Binary64(travel), heading)
+                  instanceof OutOfReach<Binary64> out) {
+            limit = out.limit();
+          }
+        }
+      }
+      derivation.facts.add(
+          new LinkageReach(
+              subject(),
+              standing,
+              arms(position),
+              Decision.of(limit == null),
+              limit == null ? "it goes from droop to bump and from lock to lock" : limit));
+    }
+
+    private void swing() {
+      Optional<UpperArm> arm = build.after(position).one(PartKind.UPPER_ARM, UpperArm.class);
+      Quantity limit =
+          arm.map(UpperArm::swing).filter(Quantity::isKnown).orElse(linkage.upperSwing().limit());
+      Pose<Gradient> surveyed = model.pose(false, List.of(), SurveyedAlignment.AS_SHOWN, 0);
+      Gradient droop = turned(model.endVariable(CornerModel.DROOP).negate(), surveyed);
+      Gradient bump = turned(model.endVariable(CornerModel.BUMP), surveyed);
+      if (droop == null || bump == null) {
+        return;
+      }
+      boolean hanging = droop.getValue() >= bump.getValue();
+      Quantity turn = variables.quantity(SWING, ANGLE, hanging ? droop : bump);
+      derivation.facts.add(
+          new JointSwing(
+              subject(),
+              standing,
+              arms(position),
+              SWING.linear(1, linkage.upperSwing().atRest(), 1, turn),
+              limit,
+              lift,
+              hanging ? "hanging" : "on the bump stop"));
+    }
+
+    /** How far the upper arm has turned against the upright since it was surveyed (degrees). */
+    private @Nullable Gradient turned(Gradient travel, @Nullable Pose<Gradient> surveyed) {
+      DoubleWishbone<Gradient> varied = model.varied(true, settings);
+      Heading<Gradient> toe = new Heading.Reset<>(variables.constant(0));
+      if (surveyed == null
+          || !(WheelTravel.of(varied, plain).at(travel, toe) instanceof Pose<Gradient> pose)) {
+        return null;
+      }
+      Gradient change = stud(pose, varied).subtract(stud(surveyed, model.varied(false, List.of())));
+      return change.getValue() < 0 ? change.negate() : change;
+    }
+
+    /** Angle between the steering axis and the upper arm (degrees). */
+    private static Gradient stud(Pose<Gradient> pose, DoubleWishbone<Gradient> linkage) {
+      return pose.kingpin().dotProduct(linkage.upperReach(pose)).acos().toDegrees();
+    }
+
+    private void room(Linkage.ArmRoom room) {
+      List<Quantity> ends =
+          List.of(
+              room.from().fore(),
+              room.from().out(),
+              room.from().up(),
+              room.to().fore(),
+              room.to().out(),
+              room.to().up());
+      if (!ends.stream().allMatch(Quantity::isKnown)) {
+        return;
+      }
+      Vector3D from = SurveyedShape.vector(room.from());
+      Vector3D to = SurveyedShape.vector(room.to());
+      double droop = -model.end(CornerModel.DROOP);
+      double bump = model.end(CornerModel.BUMP);
+      @Nullable Rods closest = null;
+      HardPoint leg = HardPoint.UPPER_FRONT_PIVOT;
+      double where = droop;
+      Map<HardPoint, Vector3D> pivots = new HashMap<>();
+      pivots.put(HardPoint.UPPER_FRONT_PIVOT, model.pivot(HardPoint.UPPER_FRONT_PIVOT, settings));
+      pivots.put(HardPoint.UPPER_REAR_PIVOT, model.pivot(HardPoint.UPPER_REAR_PIVOT, settings));
+      for (int step = 0; step <= STEPS; step++) {
+        double travel = droop + (bump - droop) * step / STEPS;
+        if (WheelTravel.of(plain).at(new Binary64(travel), straight())
+            instanceof Pose<Binary64> pose) {
+          for (Map.Entry<HardPoint, Vector3D> pivot : pivots.entrySet()) {
+            Rods rods = Rods.closest(pivot.getValue(), pose.upperBall().toVector3D(), from, to);
+            if (closest == null || rods.distance() < closest.distance()) {
+              closest = rods;
+              leg = pivot.getKey();
+              where = travel;
+            }
+          }
+        }
+      }
+      if (closest != null) {
+        derivation.facts.add(
+            new ArmRoom(
+                Subject.of(position, room.obstacle().replace(' ', '-')),
+                standing,
+                arms(position),
+                room.obstacle(),
+                gap(room, closest, leg, where),
+                where <= droop + 1
+                    ? "hanging"
+                    : where >= bump - 1 ? "on the bump stop" : "in between"));
+      }
+    }
+
+    private Quantity gap(Linkage.ArmRoom room, Rods closest, HardPoint leg, double travel) {
+      DoubleWishbone<Gradient> varied = model.varied(true, settings);
+      Heading<Gradient> toe = new Heading.Reset<>(variables.constant(0));
+      if (!(WheelTravel.of(varied, plain).at(variables.constant(travel), toe)
+          instanceof Pose<Gradient> pose)) {
+        return Constants.mm(0);
+      }
+      FieldVector3D<Gradient> pivot = model.pivotVariable(leg);
+      FieldVector3D<Gradient> on =
+          pivot
+              .scalarMultiply(1 - closest.firstShare())
+              .add(closest.firstShare(), pose.upperBall());
+      Vector3D apart = closest.onFirst().subtract(closest.onSecond());
+      double distance = apart.getNorm();
+      Vector3D unit = distance > 0 ? apart.normalize() : Vector3D.PLUS_K;
+      List<Quantity> operands = new ArrayList<>();
+      for (Gradient component : List.of(on.getX(), on.getY(), on.getZ())) {
+        operands.add(variables.quantity(WHERE, LENGTH, component));
+      }
+      double share = closest.secondShare();
+      operands.add(WHERE.linear(1 - share, room.from().fore(), share, room.to().fore()));
+      operands.add(WHERE.linear(1 - share, room.from().out(), share, room.to().out()));
+      operands.add(WHERE.linear(1 - share, room.from().up(), share, room.to().up()));
+      operands.add(room.radius());
+      double radius = room.radius().isKnown() ? room.radius().value() : Double.NaN;
+      return ROOM.of(
+          LENGTH,
+          distance - radius,
+          new double[] {
+            unit.getX(), unit.getY(), unit.getZ(), -unit.getX(), -unit.getY(), -unit.getZ(), -1
+          },
+          operands.toArray(Quantity[]::new));
+    }
+  }
+}
