@@ -40,6 +40,23 @@ final class Checking implements AutoCloseable {
    * @throws trammel.read.UnreadableFile if the sheet or its catalog cannot be read
    */
   Checked check(Path file) {
+    Catalog catalog = catalog(file);
+    Build build = BuildFiles.read(file, catalog);
+    Judgement judgement = judge.judge(Derivation.facts(build, on));
+    return new Checked(judgement, Reporter.report(build, judgement, judge, catalog, on));
+  }
+
+  /** A sheet with every name resolved, not yet judged. */
+  Build read(Path file) {
+    return BuildFiles.read(file, catalog(file));
+  }
+
+  /** The day to check for. */
+  LocalDate on() {
+    return on;
+  }
+
+  private Catalog catalog(Path file) {
     Path folder =
         CatalogFolder.shortest(
             catalogFolder == null
@@ -50,9 +67,7 @@ final class Checking implements AutoCloseable {
       catalog = CatalogFiles.read(folder);
       catalogs.put(folder, catalog);
     }
-    Build build = BuildFiles.read(file, catalog);
-    Judgement judgement = judge.judge(Derivation.facts(build, on));
-    return new Checked(judgement, Reporter.report(build, judgement, judge, catalog, on));
+    return catalog;
   }
 
   Judge judge() {

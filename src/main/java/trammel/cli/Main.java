@@ -36,6 +36,7 @@ import trammel.read.Words;
     subcommands = {
       CheckCommand.class,
       WorkingCommand.class,
+      AlignCommand.class,
       CatalogCommand.class,
       RulesCommand.class
     },

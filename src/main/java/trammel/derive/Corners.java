@@ -34,6 +34,8 @@ import trammel.subject.Side;
 final class Corners {
   private static final Formula ON_RACK =
       new Formula("travel on the rack", "book height − height on the rack", "definition");
+  private static final Formula DROOP =
+      new Formula("droop travel", "as built + plates above the strut", "definition");
   private static final Formula PROPOSED_HEIGHT =
       new Formula("height as proposed", "height as found + suspension lift", "definition");
 
@@ -179,7 +181,7 @@ final class Corners {
         adjusters(position, arm),
         List.of(
             profile.bumpTravel(),
-            profile.droopTravel(),
+            DROOP.linear(1, profile.droopTravel(), 1, heights.droopAdded(position)),
             profile.linkage().steering().rackTravel()));
   }
 

@@ -20,7 +20,7 @@ public final class Derivation {
   private final Map<Position, WheelEnd> after = new EnumMap<>(Position.class);
   private final Map<Axle, Corners> corners = new EnumMap<>(Axle.class);
 
-  private Derivation(Build build, LocalDate on) {
+  Derivation(Build build, LocalDate on) {
     this.build = build;
     this.on = on;
     for (Position position : Position.values()) {

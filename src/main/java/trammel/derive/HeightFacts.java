@@ -132,6 +132,29 @@ final class HeightFacts {
         signs.stream().mapToDouble(Double::doubleValue).toArray(), terms.toArray(Quantity[]::new));
   }
 
+  /**
+   * How much farther down a wheel hangs: a plate above a strut takes the damper's whole stroke with
+   * it, anything else leaves the stroke where it was.
+   */
+  Quantity droopAdded(Position position) {
+    AxleProfile axle = build.vehicle().axle(position.axle().orElseThrow());
+    Quantity added = NO_PLATE;
+    for (int sign : new int[] {1, -1}) {
+      Equipment equipment = sign > 0 ? build.after(position) : build.before(position);
+      for (StrutTopSpacer plate : equipment.all(PartKind.STRUT_TOP_SPACER, StrutTopSpacer.class)) {
+        added =
+            LEDGER.linear(
+                1,
+                added,
+                sign,
+                BY_SPACER.quotient(LENGTH, 1, plate.thickness(), axle.springMotionRatio()));
+      }
+    }
+    return added;
+  }
+
+  private static final Quantity NO_PLATE = Constants.mm(0).called("no plate above the strut");
+
   private static void collect(
       Equipment equipment,
       AxleProfile axle,

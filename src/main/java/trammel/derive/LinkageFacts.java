@@ -84,7 +84,11 @@ final class LinkageFacts {
         boolean raised = !lift.isKnown() || lift.value() != 0;
         Standing standing = Standing.ofChange(arm || raised);
         if (corner.isPresent() && standing == Standing.WORSE_OR_NEW) {
-          new Wheel(position, profile.linkage(), corner.get(), standing, lift).add();
+          // Only an arm of another shape, or a stroke that begins lower, goes where none went
+          // before.
+          boolean farther = arm || build.changes(position, PartKind.STRUT_TOP_SPACER);
+          new Wheel(position, profile.linkage(), corner.get(), Standing.ofChange(farther), lift)
+              .add();
         } else if (standing == Standing.WORSE_OR_NEW && !profile.layout().beam()) {
           outOfReach(position, standing);
           swing(position, standing, lift, profile.linkage());
@@ -186,7 +190,7 @@ final class LinkageFacts {
       derivation.facts.add(
           new BumpSteer(
               subject(),
-              standing,
+              Standing.WORSE_OR_NEW,
               arms(position),
               before.called("bump steer before"),
               after,
@@ -245,7 +249,7 @@ final class LinkageFacts {
       derivation.facts.add(
           new LinkageReach(
               subject(),
-              standing,
+              Standing.WORSE_OR_NEW,
               arms(position),
               Decision.of(limit == null),
               limit == null ? "it goes from droop to bump and from lock to lock" : limit));

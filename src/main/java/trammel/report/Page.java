@@ -46,6 +46,12 @@ final class Page {
     return this;
   }
 
+  /** Adds a line as it is: a row of a table or a chart. */
+  Page line(String line) {
+    end(new StringBuilder(line));
+    return this;
+  }
+
   /** Adds words at the right margin. */
   Page right(String words) {
     if (columns(words) > WIDTH) {

@@ -1,0 +1,278 @@
+package trammel.derive;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.util.Binary64;
+import org.hipparchus.util.Binary64Field;
+import org.jspecify.annotations.Nullable;
+import trammel.build.Build;
+import trammel.catalog.AxleProfile;
+import trammel.catalog.Linkage.MountProfile;
+import trammel.catalog.SurveyPoint;
+import trammel.geometry.AlignmentMap;
+import trammel.geometry.AngleWindow;
+import trammel.geometry.DoubleWishbone;
+import trammel.geometry.FrontView;
+import trammel.geometry.Heading;
+import trammel.geometry.Mount;
+import trammel.geometry.Pose;
+import trammel.geometry.WheelTravel;
+import trammel.quantity.Quantity;
+import trammel.subject.Axle;
+import trammel.subject.Position;
+
+/**
+ * The alignment of one wheel as a map: what its adjusters reach at the proposed height, the window,
+ * the best setting, and how its angles run over travel. Angles in degrees as a rack would show
+ * them, lengths in mm.
+ *
+ * @param depth how well its geometry is known
+ * @param camber at the best setting
+ * @param caster at the best setting
+ * @param setting the best setting in a fitter's words
+ * @param drawing the map; null where no hard points draw one
+ */
+public record WheelMap(
+    Position position,
+    String depth,
+    Quantity camber,
+    Quantity caster,
+    Quantity camberReserve,
+    Quantity casterReserve,
+    String setting,
+    @Nullable Drawing drawing) {
+
+  /** One place on the map (degrees). */
+  public record Place(double camber, double caster) {}
+
+  /**
+   * The map itself.
+   *
+   * @param outline of what the adjusters reach, in order
+   * @param best where the best setting lies
+   * @param untouched where the wheel stands with nothing turned
+   * @param camberWindow the maker's
+   * @param casterWindow the maker's
+   * @param lastLift the greatest lift (mm) at which these arms still come into the windows, the
+   *     other axle raised alike; null where they never do
+   * @param curve the wheel over its travel at the best setting
+   */
+  public record Drawing(
+      List<Place> outline,
+      Place best,
+      Place untouched,
+      AngleWindow camberWindow,
+      AngleWindow casterWindow,
+      @Nullable Double lastLift,
+      List<CurvePoint> curve) {}
+
+  /**
+   * One height of the wheel, straight ahead, the tie rod as set.
+   *
+   * @param travel rise of the wheel from its proposed height
+   * @param toe of this wheel, positive toward the inside
+   * @param scrub radius at the ground
+   * @param trail mechanical, at the ground
+   * @param halfTrack change of the contact's distance from the center plane
+   * @param rollCenter height above the contact, by the arms' planes
+   * @param spring travel of the spring for travel of the wheel; null where not surveyed
+   * @param damper the same
+   * @param sensor the same
+   */
+  public record CurvePoint(
+      double travel,
+      double camber,
+      double caster,
+      double kingpinInclination,
+      double toe,
+      double scrub,
+      double trail,
+      double halfTrack,
+      double rollCenter,
+      @Nullable Double spring,
+      @Nullable Double damper,
+      @Nullable Double sensor) {}
+
+  /** Steps of a curve (mm). */
+  private static final double STEP = 10;
+
+  /** Half the travel over which a motion ratio is told (mm). */
+  private static final double RATIO_STEP = 0.5;
+
+  /** How finely the last lift is solved for (mm). */
+  private static final double LIFT_STEP = 0.1;
+
+  /** The maps of every independent wheel of an axle that has an alignment to set. */
+  public static List<WheelMap> of(Build build, LocalDate on) {
+    Derivation derivation = new Derivation(build, on);
+    List<WheelMap> maps = new ArrayList<>();
+    for (Axle axle : Axle.values()) {
+      AxleProfile profile = build.vehicle().axle(axle);
+      boolean specified = profile.alignment().camber().from().isKnown();
+      if (profile.layout().beam() || !(axle == Axle.FRONT || specified)) {
+        continue;
+      }
+      for (Position position : Position.of(axle)) {
+        WheelAlignment wheel = derivation.corners(axle).alignment(position);
+        maps.add(
+            new WheelMap(
+                position,
+                wheel.depth().toString(),
+                wheel.camber(),
+                wheel.caster(),
+                wheel.camberReserve(),
+                wheel.casterReserve(),
+                wheel.setting(),
+                derivation
+                    .corners(axle)
+                    .solvable(position)
+                    .map(corner -> drawing(corner, profile))
+                    .orElse(null)));
+      }
+    }
+    return List.copyOf(maps);
+  }
+
+  private static Drawing drawing(Corners.Surveyed corner, AxleProfile profile) {
+    SurveyedAlignment.Solved solved = corner.solved().orElseThrow();
+    AlignmentMap.Angles untouched =
+        solved.map().at(new double[corner.model().ranges().size()]).orElseThrow();
+    return new Drawing(
+        solved.outline().stream().map(angles -> place(angles, solved)).toList(),
+        place(solved.best(), solved),
+        place(untouched, solved),
+        shown(solved.camberWindow(), solved.camberOffset()),
+        shown(solved.casterWindow(), solved.casterOffset()),
+        lastLift(corner, solved),
+        curve(corner, solved, profile));
+  }
+
+  /** A place as the rack would show it. */
+  private static Place place(AlignmentMap.Angles angles, SurveyedAlignment.Solved solved) {
+    return new Place(
+        angles.camber() + solved.camberOffset(), angles.caster() + solved.casterOffset());
+  }
+
+  private static AngleWindow shown(AngleWindow window, double offset) {
+    return new AngleWindow(
+        window.from() + offset, window.preferred() + offset, window.to() + offset);
+  }
+
+  /** The greatest lift at which the best setting is inside both windows. */
+  private static @Nullable Double lastLift(
+      Corners.Surveyed corner, SurveyedAlignment.Solved solved) {
+    double inside = 0;
+    if (!meets(corner, solved, inside)) {
+      return null;
+    }
+    double outside = 10;
+    while (meets(corner, solved, outside)) {
+      inside = outside;
+      outside += 10;
+    }
+    while (outside - inside > LIFT_STEP) {
+      double middle = (inside + outside) / 2;
+      if (meets(corner, solved, middle)) {
+        inside = middle;
+      } else {
+        outside = middle;
+      }
+    }
+    return inside;
+  }
+
+  private static boolean meets(
+      Corners.Surveyed corner, SurveyedAlignment.Solved solved, double lift) {
+    CornerModel model = corner.model();
+    Optional<AlignmentMap.Angles> best =
+        new AlignmentMap(
+                model.plain(), model.arm(), model.ranges(), -lift, corner.alignment().toe())
+            .best(solved.camberWindow(), solved.casterWindow());
+    return best.filter(
+            angles ->
+                solved.camberWindow().reserve(angles.camber()) >= 0
+                    && solved.casterWindow().reserve(angles.caster()) >= 0)
+        .isPresent();
+  }
+
+  private static List<CurvePoint> curve(
+      Corners.Surveyed corner, SurveyedAlignment.Solved solved, AxleProfile profile) {
+    CornerModel model = corner.model();
+    if (!model.bounded()) {
+      return List.of();
+    }
+    DoubleWishbone<Binary64> linkage = model.plain(true, solved.best().settings());
+    WheelTravel<Binary64> travel = WheelTravel.of(linkage);
+    Heading<Binary64> rod =
+        new Heading.ByTieRod<>(
+            linkage.tieRodInner(), new Binary64(solved.after().tieRodLength().getValue()));
+    double ride = model.travel(SurveyedAlignment.PROPOSED);
+    Binary64 radius = new Binary64(linkage.surveyedWheel().getZ().getReal());
+    List<CurvePoint> curve = new ArrayList<>();
+    double first = Math.ceil((-model.end(CornerModel.DROOP) - ride) / STEP) * STEP;
+    double last = model.end(CornerModel.BUMP) - ride;
+    if (!(travel.at(new Binary64(ride), rod) instanceof Pose<Binary64> rest)) {
+      return List.of();
+    }
+    for (double at = first; at <= last; at += STEP) {
+      if (travel.at(new Binary64(ride + at), rod) instanceof Pose<Binary64> pose) {
+        double contact = pose.contact(radius).getZ().getReal();
+        double rollCenter = FrontView.of(linkage, pose, radius).rollCenter().getReal() - contact;
+        curve.add(
+            new CurvePoint(
+                at,
+                pose.camber().getReal() + solved.camberOffset(),
+                pose.caster().getReal() + solved.casterOffset(),
+                pose.kingpinInclination().getReal(),
+                pose.toe().getReal(),
+                pose.scrubRadius(radius).getReal(),
+                pose.mechanicalTrail(radius).getReal(),
+                pose.contact(radius).getY().getReal() - rest.contact(radius).getY().getReal(),
+                rollCenter,
+                ratio(profile.linkage().spring(), linkage, travel, rod, ride + at),
+                ratio(profile.linkage().damper(), linkage, travel, rod, ride + at),
+                ratio(profile.linkage().sensor(), linkage, travel, rod, ride + at)));
+      }
+    }
+    return List.copyOf(curve);
+  }
+
+  private static @Nullable Double ratio(
+      @Nullable MountProfile mount,
+      DoubleWishbone<Binary64> linkage,
+      WheelTravel<Binary64> travel,
+      Heading<Binary64> heading,
+      double at) {
+    if (mount == null
+        || !known(mount)
+        || !(travel.at(new Binary64(0), heading) instanceof Pose<Binary64> surveyed)
+        || !(travel.at(new Binary64(at - RATIO_STEP), heading) instanceof Pose<Binary64> below)
+        || !(travel.at(new Binary64(at + RATIO_STEP), heading) instanceof Pose<Binary64> above)) {
+      return null;
+    }
+    Mount<Binary64> fixed =
+        Mount.of(linkage, surveyed, mount.on(), vector(mount.body()), vector(mount.moving()));
+    double shorter =
+        fixed.length(linkage, below).getReal() - fixed.length(linkage, above).getReal();
+    return shorter / (2 * RATIO_STEP);
+  }
+
+  private static boolean known(MountProfile mount) {
+    return Stream.of(
+            mount.body().fore(),
+            mount.body().out(),
+            mount.body().up(),
+            mount.moving().fore(),
+            mount.moving().out(),
+            mount.moving().up())
+        .allMatch(Quantity::isKnown);
+  }
+
+  private static FieldVector3D<Binary64> vector(SurveyPoint point) {
+    return new FieldVector3D<>(Binary64Field.getInstance(), SurveyedShape.vector(point));
+  }
+}

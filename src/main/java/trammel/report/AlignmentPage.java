@@ -1,0 +1,185 @@
+package trammel.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import trammel.build.Build;
+import trammel.derive.WheelMap;
+import trammel.derive.WheelMap.CurvePoint;
+import trammel.derive.WheelMap.Drawing;
+import trammel.geometry.AngleWindow;
+import trammel.quantity.Quantity;
+
+/** The alignment map of a build: for the alignment shop as text, its curves as CSV too. */
+public final class AlignmentPage {
+  private final Page page = new Page();
+
+  private AlignmentPage() {}
+
+  /** The map as text that ends with a line break. */
+  public static String text(Build build, List<WheelMap> maps, LocalDate on) {
+    AlignmentPage page = new AlignmentPage();
+    page.page.paragraph(
+        "",
+        "",
+        build.title() + ": alignment of the " + build.vehicle().words() + " as proposed, " + on);
+    if (maps.isEmpty()) {
+      page.page.gap().paragraph("", "", "No wheel of it has a camber or caster to set.");
+    }
+    for (int i = 0; i < maps.size(); i++) {
+      WheelMap map = maps.get(i);
+      boolean alike = i + 1 < maps.size() && alike(map, maps.get(i + 1));
+      page.wheel(map, alike ? maps.get(++i) : null);
+    }
+    page.page.gap().paragraph("", "", "A rack and a licensed mechanic have the last word.");
+    return page.page.toString();
+  }
+
+  private static boolean alike(WheelMap one, WheelMap other) {
+    return one.drawing() != null
+        && other.drawing() != null
+        && one.setting().equals(other.setting())
+        && one.drawing().best().equals(other.drawing().best());
+  }
+
+  private void wheel(WheelMap map, @Nullable WheelMap other) {
+    String name = Sentences.upperFirst(map.position().toString().replace('-', ' '));
+    page.heading(
+        (other == null
+                ? name
+                : name + " and " + other.position().toString().replace('-', ' ') + " alike")
+            + ", known at "
+            + map.depth()
+            + " depth");
+    page.gap();
+    page.paragraph("  Best setting: ", "    ", map.setting() + ".");
+    page.paragraph(
+        "  There: ",
+        "    ",
+        "camber " + text(map.camber()) + ", caster " + text(map.caster()) + ".");
+    page.paragraph(
+        "  Reach into the windows: ",
+        "    ",
+        "camber "
+            + text(map.camberReserve())
+            + ", caster "
+            + text(map.casterReserve())
+            + " (negative: short of them).");
+    Drawing drawing = map.drawing();
+    if (drawing == null) {
+      page.paragraph(
+          "  ", "  ", "No map: it takes surveyed hard points and what the rack showed with them.");
+      return;
+    }
+    page.paragraph(
+        "  Window: ",
+        "    ",
+        window("camber", drawing.camberWindow())
+            + "; "
+            + window("caster", drawing.casterWindow())
+            + "; toe is set again.");
+    page.paragraph("  ", "  ", lift(drawing.lastLift()));
+    page.gap();
+    AlignmentChart.of(drawing).forEach(page::line);
+    curve(drawing);
+  }
+
+  private static String text(Quantity quantity) {
+    return quantity.isKnown() ? Figures.text(quantity) : "not known";
+  }
+
+  private static String window(String angle, AngleWindow window) {
+    return String.format(
+        Locale.ROOT,
+        "%s %.2f° to %.2f°, preferred %.2f°",
+        angle,
+        window.from(),
+        window.to(),
+        window.preferred());
+  }
+
+  private static String lift(@Nullable Double lastLift) {
+    return lastLift == null
+        ? "With these arms no lift at all comes into both windows."
+        : String.format(
+            Locale.ROOT,
+            "With these arms both windows are met up to a lift of %.0f mm (%.1f in) over the "
+                + "surveyed height, both axles raised alike.",
+            Math.floor(lastLift),
+            lastLift / 25.4);
+  }
+
+  private void curve(Drawing drawing) {
+    if (drawing.curve().isEmpty()) {
+      return;
+    }
+    page.heading("Over travel from the proposed height, straight ahead, at the best setting");
+    page.gap();
+    page.line("  travel camber caster inclin.   toe  scrub  trail half-track roll   motion ratios");
+    page.line("      mm      °      °      °      °     mm     mm    mm   center mm  spr dmp sns");
+    for (CurvePoint point : drawing.curve()) {
+      page.line(
+          String.format(
+              Locale.ROOT,
+              "  %6.0f %6.2f %6.2f %6.2f %6.2f %6.1f %6.1f %6.1f %8.0f  %s %s %s",
+              zero(point.travel()),
+              point.camber(),
+              point.caster(),
+              point.kingpinInclination(),
+              zero(point.toe()),
+              point.scrub(),
+              point.trail(),
+              zero(point.halfTrack()),
+              point.rollCenter(),
+              ratio(point.spring()),
+              ratio(point.damper()),
+              ratio(point.sensor())));
+    }
+  }
+
+  private static double zero(double value) {
+    return Math.abs(value) < 0.005 ? 0 : value;
+  }
+
+  private static String ratio(@Nullable Double ratio) {
+    return ratio == null ? "  –" : String.format(Locale.ROOT, "%.2f", ratio);
+  }
+
+  /** The curves as comma-separated values with a head line; lengths in mm, angles in degrees. */
+  public static String csv(List<WheelMap> maps) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "wheel,travel,camber,caster,kingpin-inclination,toe,scrub-radius,mechanical-trail,"
+            + "half-track,roll-center,spring-ratio,damper-ratio,sensor-ratio");
+    for (WheelMap map : maps) {
+      if (map.drawing() != null) {
+        for (CurvePoint point : map.drawing().curve()) {
+          lines.add(
+              String.format(
+                  Locale.ROOT,
+                  "%s,%.1f,%.4f,%.4f,%.4f,%.4f,%.3f,%.3f,%.3f,%.2f,%s,%s,%s",
+                  map.position(),
+                  point.travel(),
+                  point.camber(),
+                  point.caster(),
+                  point.kingpinInclination(),
+                  point.toe(),
+                  point.scrub(),
+                  point.trail(),
+                  point.halfTrack(),
+                  point.rollCenter(),
+                  number(point.spring()),
+                  number(point.damper()),
+                  number(point.sensor())));
+        }
+      }
+    }
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static String number(@Nullable Double value) {
+    return value == null ? "" : String.format(Locale.ROOT, "%.4f", value);
+  }
+}
