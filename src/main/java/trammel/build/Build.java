@@ -28,6 +28,7 @@ import trammel.subject.Subject;
  * @param raised how much higher each wheel's height control or torsion bar is set
  * @param measuredWith parts that gaps of the profile were measured with, by number
  * @param lines what is to be bought
+ * @param trial what is tried beyond the sheet
  */
 public record Build(
     String title,
@@ -42,7 +43,8 @@ public record Build(
     AsFound found,
     Aims aims,
     Measurements measurements,
-    List<Waiver> waivers) {
+    List<Waiver> waivers,
+    Trial trial) {
 
   /**
    * What is to be bought of one part.
@@ -77,11 +79,12 @@ public record Build(
         found,
         aims,
         measurements,
-        waivers);
+        waivers,
+        trial);
   }
 
-  /** The same build with height controls or torsion bars set otherwise. */
-  public Build raising(Map<Position, Quantity> other) {
+  /** The same build with something tried beyond it. */
+  public Build trying(Trial other) {
     return new Build(
         title,
         place,
@@ -89,13 +92,14 @@ public record Build(
         book,
         asFound,
         proposed,
-        other,
+        raised,
         measuredWith,
         lines,
         found,
         aims,
         measurements,
-        waivers);
+        waivers,
+        other);
   }
 
   /** The hole that the sheet names for a bracket, where it is one of its lines. */

@@ -95,7 +95,8 @@ final class Resolver {
             sheet.asFound(),
             sheet.aims(),
             sheet.measurements(),
-            sheet.waivers()));
+            sheet.waivers(),
+            Trial.NONE));
   }
 
   /** An order resolved: each line is something added where its part and quantity say. */
@@ -136,7 +137,8 @@ final class Resolver {
             order.asFound(),
             new Aims(new AimedLift(noAim(), noAim()), List.of(), null),
             new Measurements(List.of(), List.of(), List.of()),
-            List.of()));
+            List.of(),
+            Trial.NONE));
   }
 
   private static Quantity noAim() {

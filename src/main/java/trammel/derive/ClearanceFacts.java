@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.BuildSheet;
 import trammel.build.Equipment;
+import trammel.build.Trial;
 import trammel.catalog.AxleProfile;
 import trammel.catalog.PartKind;
 import trammel.catalog.StationProfile;
@@ -96,7 +97,9 @@ final class ClearanceFacts {
     WheelEnd before = derivation.before(position);
     WheelEnd after = derivation.after(position);
     boolean body = profile != null && profile.fixedTo() == FixedTo.BODY;
-    boolean moved = build.changes(position, PartKind.TIRE, PartKind.WHEEL, PartKind.WHEEL_SPACER);
+    boolean moved =
+        !build.trial().equals(Trial.NONE)
+            || build.changes(position, PartKind.TIRE, PartKind.WHEEL, PartKind.WHEEL_SPACER);
     Quantity raise = body ? heights.bodyLift(position) : Constants.mm(0);
     Quantity change =
         swept != null

@@ -25,7 +25,7 @@ public final class Derivation {
     this.on = on;
     for (Position position : Position.values()) {
       before.put(position, new WheelEnd(build.before(position), figures));
-      after.put(position, new WheelEnd(build.after(position), figures));
+      after.put(position, new WheelEnd(build.after(position), figures, build.trial()));
     }
   }
 

@@ -11,6 +11,7 @@ import trammel.build.Build;
 import trammel.build.BuildSheet.FenderHeight;
 import trammel.build.BuildSheet.State;
 import trammel.build.Equipment;
+import trammel.build.Trial;
 import trammel.catalog.AxleProfile;
 import trammel.catalog.AxleProfile.SpringSeat;
 import trammel.catalog.Part;
@@ -72,6 +73,7 @@ final class HeightFacts {
       Quantity before = heightAsFound(position, axle);
       boolean touched =
           build.raised().containsKey(position)
+              || !build.trial().equals(Trial.NONE)
               || build.changes(
                   position,
                   PartKind.SPRING,
@@ -107,6 +109,13 @@ final class HeightFacts {
    * What the changes add between axle and body or frame at a corner, springs and spacers together.
    */
   Quantity lift(Position position) {
+    Quantity proposed = proposedLift(position);
+    boolean front = position.axle().orElseThrow() == Axle.FRONT;
+    double tried = front ? build.trial().frontLift() : build.trial().rearLift();
+    return tried == 0 ? proposed : LEDGER.linear(1, proposed, 1, Constants.mm(tried));
+  }
+
+  private Quantity proposedLift(Position position) {
     AxleProfile axle = build.vehicle().axle(position.axle().orElseThrow());
     Quantity raised = build.raised().get(position);
     if (axle.heightControlled()) {

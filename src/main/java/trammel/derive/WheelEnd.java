@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import trammel.build.Equipment;
+import trammel.build.Trial;
 import trammel.catalog.Part;
 import trammel.catalog.PartKind;
 import trammel.catalog.WheelPart.Fastener;
@@ -14,6 +15,7 @@ import trammel.catalog.WheelPart.Wheel;
 import trammel.catalog.WheelPart.WheelSpacer;
 import trammel.physics.TireDimensions;
 import trammel.quantity.Absence;
+import trammel.quantity.Constants;
 import trammel.quantity.Formula;
 import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
@@ -26,6 +28,8 @@ final class WheelEnd {
   private static final Formula OFFSET =
       new Formula(
           "effective offset", "offset − spacers", "definition: a spacer t acts as offset − t");
+  private static final Formula TRIED =
+      new Formula("tried", "as proposed + what is tried", "definition");
   private static final Formula OUTER =
       new Formula(
           "outer edge from the hub face",
@@ -71,22 +75,39 @@ final class WheelEnd {
   final Quantity circumference;
 
   WheelEnd(Equipment equipment, Figures figures) {
+    this(equipment, figures, Trial.NONE);
+  }
+
+  /** A wheel with tires and offset that are tried on it. */
+  WheelEnd(Equipment equipment, Figures figures, Trial trial) {
     tire = equipment.one(PartKind.TIRE, Tire.class).orElse(null);
     wheel = equipment.one(PartKind.WHEEL, Wheel.class).orElse(null);
     fasteners = equipment.all(PartKind.FASTENER, Fastener.class);
     spacers = equipment.all(PartKind.WHEEL_SPACER, WheelSpacer.class);
-    diameter = tire == null ? Quantity.absent(LENGTH, NO_TIRE) : figures.diameter(tire);
+    diameter =
+        tried(
+            tire == null ? Quantity.absent(LENGTH, NO_TIRE) : figures.diameter(tire),
+            trial.diameter());
     radius = RADIUS.linear(0.5, diameter);
     width =
-        tire == null
-            ? Quantity.absent(LENGTH, NO_TIRE)
-            : wheel == null ? Quantity.absent(LENGTH, NO_WHEEL) : figures.sectionWidth(tire, wheel);
+        tried(
+            tire == null
+                ? Quantity.absent(LENGTH, NO_TIRE)
+                : wheel == null
+                    ? Quantity.absent(LENGTH, NO_WHEEL)
+                    : figures.sectionWidth(tire, wheel),
+            trial.width());
     thickness = thickness(spacers);
-    Quantity marked = wheel == null ? Quantity.absent(LENGTH, NO_WHEEL) : wheel.offset();
+    Quantity marked =
+        tried(wheel == null ? Quantity.absent(LENGTH, NO_WHEEL) : wheel.offset(), trial.offset());
     offset = spacers.isEmpty() ? marked : OFFSET.linear(1, marked, -1, thickness);
     outer = OUTER.linear(0.5, width, -1, offset);
     inner = INNER.linear(0.5, width, 1, offset);
     circumference = CIRCUMFERENCE.linear(TireDimensions.CIRCUMFERENCE_PER_DIAMETER, diameter);
+  }
+
+  private static Quantity tried(Quantity quantity, double more) {
+    return more == 0 ? quantity : TRIED.linear(1, quantity, 1, Constants.mm(more));
   }
 
   private static Quantity thickness(List<WheelSpacer> spacers) {

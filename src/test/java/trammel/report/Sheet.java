@@ -14,6 +14,7 @@ import trammel.build.BuildSheet.AxleLoads;
 import trammel.build.BuildSheet.Measurements;
 import trammel.build.BuildSheet.SpareUse;
 import trammel.build.BuildSheet.Waiver;
+import trammel.build.Trial;
 import trammel.catalog.Catalog;
 import trammel.catalog.CatalogFiles;
 import trammel.fact.Clearance;
@@ -93,7 +94,8 @@ final class Sheet {
                 place),
             new Aims(new AimedLift(UNKNOWN, UNKNOWN), List.of(), null),
             new Measurements(List.of(), List.of(), List.of()),
-            waivers);
+            waivers,
+            Trial.NONE);
     return Reporter.report(build, JUDGE.judge(List.of(facts)), JUDGE, CATALOG, ON);
   }
 

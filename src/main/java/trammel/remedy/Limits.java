@@ -1,0 +1,142 @@
+package trammel.remedy;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import trammel.build.Build;
+import trammel.build.Trial;
+import trammel.derive.Derivation;
+import trammel.judge.Finding;
+import trammel.judge.Judge;
+
+/**
+ * How far each wish of a build may go, one at a time, before something new decides against it:
+ * tried in steps and then closed in upon, each trial derived and judged as a sheet is.
+ */
+public final class Limits {
+  /** How close a limit is found (mm): as near as anybody cuts, sets or measures. */
+  private static final double CLOSE = 0.5;
+
+  private final Build build;
+  private final Judge judge;
+  private final LocalDate on;
+
+  private Limits(Build build, Judge judge, LocalDate on) {
+    this.build = build;
+    this.judge = judge;
+    this.on = on;
+  }
+
+  /** Something that may be had larger or smaller. */
+  public enum Wish {
+    TIRE_DIAMETER("tire diameter", 10, 120, more -> new Trial(more, 0, 0, 0, 0)),
+    TIRE_WIDTH("tire width", 10, 80, more -> new Trial(0, more, 0, 0, 0)),
+    WHEEL_OFFSET("wheel offset", 5, 60, more -> new Trial(0, 0, more, 0, 0)),
+    FRONT_LIFT("lift in front", 5, 100, more -> new Trial(0, 0, 0, more, 0)),
+    REAR_LIFT("lift at the rear", 5, 100, more -> new Trial(0, 0, 0, 0, more)),
+    LIFT("lift of both axles", 5, 100, more -> new Trial(0, 0, 0, more, more));
+
+    private final String words;
+    private final double step;
+    private final double most;
+
+    @SuppressWarnings("ImmutableEnumChecker") // none of them holds anything
+    private final DoubleFunction<Trial> trial;
+
+    Wish(String words, double step, double most, DoubleFunction<Trial> trial) {
+      this.words = words;
+      this.step = step;
+      this.most = most;
+      this.trial = trial;
+    }
+
+    /** In a fitter's words. */
+    public String words() {
+      return words;
+    }
+  }
+
+  /**
+   * Where a wish ends in one direction.
+   *
+   * @param by how much more or less than proposed is still free of it (mm, signed)
+   * @param stops what stops it; null where nothing does as far as was tried
+   */
+  public record End(double by, @Nullable Finding stops) {}
+
+  /**
+   * The range of one wish.
+   *
+   * @param less toward smaller values
+   * @param more toward larger values
+   */
+  public record Range(Wish wish, End less, End more) {}
+
+  /**
+   * The ranges of every wish.
+   *
+   * @param on the day the build is checked for
+   */
+  public static List<Range> of(Build build, Judge judge, LocalDate on) {
+    Limits limits = new Limits(build, judge, on);
+    Set<String> already = limits.deciding(Trial.NONE).keySet();
+    List<Range> ranges = new ArrayList<>();
+    for (Wish wish : Wish.values()) {
+      ranges.add(new Range(wish, limits.end(wish, -1, already), limits.end(wish, 1, already)));
+    }
+    return List.copyOf(ranges);
+  }
+
+  private End end(Wish wish, int way, Set<String> already) {
+    double free = 0;
+    for (double tried = wish.step; tried <= wish.most; tried += wish.step) {
+      Optional<Finding> stop = stop(wish, way * tried, already);
+      if (stop.isPresent()) {
+        return closeIn(wish, way, free, tried, stop.get(), already);
+      }
+      free = tried;
+    }
+    return new End(way * free, null);
+  }
+
+  private End closeIn(
+      Wish wish, int way, double free, double stopped, Finding stop, Set<String> already) {
+    double from = free;
+    double to = stopped;
+    Finding first = stop;
+    while (to - from > CLOSE) {
+      double middle = (from + to) / 2;
+      Optional<Finding> there = stop(wish, way * middle, already);
+      if (there.isPresent()) {
+        to = middle;
+        first = there.get();
+      } else {
+        from = middle;
+      }
+    }
+    return new End(way * from, first);
+  }
+
+  /** The gravest thing that decides and did not before. */
+  private Optional<Finding> stop(Wish wish, double more, Set<String> already) {
+    return deciding(wish.trial.apply(more)).entrySet().stream()
+        .filter(entry -> !already.contains(entry.getKey()))
+        .map(Map.Entry::getValue)
+        .findFirst();
+  }
+
+  private Map<String, Finding> deciding(Trial trial) {
+    return judge.judge(Derivation.facts(build.trying(trial), on)).findings().stream()
+        .filter(Finding::decides)
+        .collect(
+            Collectors.toMap(
+                Finding::identity, finding -> finding, (one, other) -> one, LinkedHashMap::new));
+  }
+}
