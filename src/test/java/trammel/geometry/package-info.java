@@ -1,0 +1,3 @@
+/** Tests of {@link trammel.geometry}. */
+@org.jspecify.annotations.NullMarked
+package trammel.geometry;
