@@ -1,6 +1,7 @@
 package trammel;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static trammel.quantity.Constants.mm;
 import static trammel.quantity.Constants.number;
 
 import java.io.IOException;
@@ -95,7 +96,8 @@ class DeletionTest {
             PARTS.put(text((MapNode) item, "part"), (MapNode) item);
           }
         });
-    for (String group : List.of("wheel", "tire", "clearance", "height", "order")) {
+    for (String group :
+        List.of("wheel", "tire", "clearance", "height", "steering", "driveline", "order")) {
       components(Files.readString(Path.of("rules/base/" + group + ".drl")));
     }
   }
@@ -286,6 +288,19 @@ class DeletionTest {
     if (fact instanceof trammel.fact.MeterReading meter) {
       // Tires that roll no farther cannot make a meter show less than it did.
       return meter.growth().atMost(number(1)).isPossiblyViolated();
+    }
+    if (fact instanceof trammel.fact.JointSwing joint) {
+      // A joint of unknown limit is asked about only where the axle may rise more than 50 mm.
+      boolean raised = joint.lift().atMost(mm(50)).isPossiblyViolated();
+      boolean limited = joint.limit().isKnown();
+      return switch (component) {
+        case "limit" -> raised;
+        case "lift" -> !limited;
+        default -> limited || raised;
+      };
+    }
+    if (fact instanceof trammel.fact.AxleShift bar) {
+      return !component.equals("lost") || !bar.hole().isEmpty();
     }
     return true;
   }

@@ -18,8 +18,10 @@ import trammel.subject.Subject;
  *     in its own; negative where it falls short
  * @param casterReserve the same for caster
  * @param setting the best setting, in the units a fitter turns
- * @param camberMeans what the nearest reachable camber does, where it is outside
- * @param casterMeans what the nearest reachable caster does, where it is outside
+ * @param camberMeans what the nearest reachable camber does, where it is outside, in words that end
+ *     a sentence
+ * @param casterMeans what the nearest reachable caster does, where it is outside, in words that end
+ *     a sentence
  */
 @Fact.Concerns({PartKind.UPPER_ARM, PartKind.AXLE_LINK, PartKind.ECCENTRIC_BOLT})
 @Fact.Since("0.2")

@@ -14,7 +14,7 @@ import trammel.subject.Subject;
  *
  * @param shift of the axle, whichever way
  * @param toward which side
- * @param slope the bar against level, in front view
+ * @param slope the bar against level, in front view, whichever end is higher
  * @param slopeBefore the same as it was
  * @param hole the bracket hole it is in; empty where there is no choice
  * @param bestHole the hole that would leave it least

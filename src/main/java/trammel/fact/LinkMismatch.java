@@ -13,7 +13,7 @@ import trammel.subject.Subject;
  *
  * @param dragLink slope of the drag link in front view
  * @param bar slope of the panhard bar in front view
- * @param difference between them
+ * @param difference between them, whichever way
  */
 @Fact.Concerns({PartKind.PANHARD_BAR, PartKind.PANHARD_BRACKET})
 @Fact.Since("0.2")

@@ -15,7 +15,7 @@ import trammel.subject.Subject;
  * @param caster left − right, whichever sign
  * @param camberLimit the most the maker allows
  * @param casterLimit the most the maker allows
- * @param pull which way it pulls
+ * @param pull which way it pulls, in words that end a sentence: {@code it pulls to the left}
  */
 @Fact.Concerns({PartKind.UPPER_ARM})
 @Fact.Since("0.2")

@@ -36,7 +36,24 @@ public final class Conclude {
    * suits.
    */
   public static void need(RuleContext drools, Fact fact, Comparison comparison, PartKind kind) {
-    Finding finding = finding(drools, fact, comparison, comparison.decision());
+    need(drools, fact, comparison, comparison.decision(), kind);
+  }
+
+  /** Asks for a part of a kind where it is not certain that one is there already. */
+  public static void need(RuleContext drools, Fact fact, Decision there, PartKind kind) {
+    need(drools, fact, null, there, kind);
+  }
+
+  private static void need(
+      RuleContext drools,
+      Fact fact,
+      @Nullable Comparison comparison,
+      Decision decision,
+      PartKind kind) {
+    if (decision == Decision.MET) {
+      return;
+    }
+    Finding finding = finding(drools, fact, comparison, decision);
     if (byPrecedent(drools, finding)) {
       return;
     }
@@ -44,9 +61,7 @@ public final class Conclude {
     drools.insertLogical(need);
     drools.insertLogical(
         new Need.Reason(
-            need,
-            new Finding(
-                finding.rule(), finding.kind(), fact, comparison, comparison.decision(), need)));
+            need, new Finding(finding.rule(), finding.kind(), fact, comparison, decision, need)));
   }
 
   private static void conclude(

@@ -36,7 +36,8 @@ class RuleBookTest {
   private static final Set<String> OF_THE_FINDING = Set.of("short", "value", "limit");
 
   private static final Pattern ID =
-      Pattern.compile("(wheel|tire|clearance|height|order)\\.[a-z0-9]+(-[a-z0-9]+)*");
+      Pattern.compile(
+          "(wheel|tire|clearance|height|steering|driveline|order)\\.[a-z0-9]+(-[a-z0-9]+)*");
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}%]*)%?}");
   private static final Pattern RULE = Pattern.compile("(?m)^rule \"([^\"]*)\"");
   private static final Pattern ANNOTATION = Pattern.compile("@([A-Za-z]+)(?:\\(\"([^\"]*)\"\\))?");
