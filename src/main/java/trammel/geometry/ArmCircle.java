@@ -54,7 +54,11 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
             axis.getZ().multiply(lateral).negate());
     FieldVector3D<T> outward = level.scalarMultiply(level.getNorm().reciprocal());
     return new ArmCircle<>(
-        rear.add(foot, axis), axis, outward, axis.crossProduct(outward), square.sqrt());
+        rear.add(Products.times(foot, axis)),
+        axis,
+        outward,
+        Products.cross(axis, outward),
+        square.sqrt());
   }
 
   /** Pivots nearer than this carry no arm (mm). */
@@ -63,19 +67,14 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
   /** The ball joint where the arm stands at an angle above level (radians). */
   FieldVector3D<T> at(T angle) {
     FieldSinCos<T> turn = angle.sinCos();
-    return new FieldVector3D<>(
-        center.getX().getField().getOne(),
-        center,
-        radius.multiply(turn.cos()),
-        outward,
-        radius.multiply(turn.sin()),
-        upward);
+    return center.add(
+        Products.sum(radius.multiply(turn.cos()), outward, radius.multiply(turn.sin()), upward));
   }
 
   /** The angle above level at which the arm points to a point (radians). */
   T angle(FieldVector3D<T> point) {
     FieldVector3D<T> from = point.subtract(center);
-    return from.dotProduct(upward).atan2(from.dotProduct(outward));
+    return Products.dot(from, upward).atan2(Products.dot(from, outward));
   }
 
   /**
@@ -98,8 +97,8 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
    */
   @Nullable FieldVector3D<T> meeting(FieldVector3D<T> point, T distance, int branch) {
     FieldVector3D<T> to = point.subtract(center);
-    T out = to.dotProduct(outward);
-    T up = to.dotProduct(upward);
+    T out = Products.dot(to, outward);
+    T up = Products.dot(to, upward);
     T chord =
         to.getNormSq().add(radius.square()).subtract(distance.square()).divide(radius.multiply(2));
     T reach = out.square().add(up.square());
@@ -111,7 +110,6 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
     T scale = radius.divide(reach);
     T alongOut = out.multiply(chord).subtract(up.multiply(half)).multiply(scale);
     T alongUp = up.multiply(chord).add(out.multiply(half)).multiply(scale);
-    return new FieldVector3D<>(
-        center.getX().getField().getOne(), center, alongOut, outward, alongUp, upward);
+    return center.add(Products.sum(alongOut, outward, alongUp, upward));
   }
 }

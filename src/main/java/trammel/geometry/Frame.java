@@ -12,42 +12,36 @@ record Frame<T extends CalculusFieldElement<T>>(
 
   /** The frame of an arm or the upright in a pose. */
   static <T extends CalculusFieldElement<T>> Frame<T> of(
-      DoubleWishbone<T> linkage, Pose<T> pose, Mount.Carrier carrier) {
+      Corner<T> corner, Pose<T> pose, Mount.Carrier carrier) {
     return switch (carrier) {
-      case LOWER_ARM -> arm(linkage.lower(), pose.lowerBall());
-      case UPPER_ARM -> arm(linkage.upper(), pose.upperBall());
-      case UPRIGHT ->
-          new Frame<>(
-              pose.lowerBall(),
-              pose.kingpin(),
-              pose.steeringArm(),
-              pose.kingpin().crossProduct(pose.steeringArm()));
+      case LOWER_ARM -> arm(corner.lower(), pose.lowerBall());
+      case UPPER_ARM -> corner.upperArm(pose);
+      case UPRIGHT -> corner.upright(pose);
     };
   }
 
-  private static <T extends CalculusFieldElement<T>> Frame<T> arm(
-      ArmCircle<T> arm, FieldVector3D<T> ball) {
-    FieldVector3D<T> reach = ball.subtract(arm.center()).scalarMultiply(arm.radius().reciprocal());
-    return new Frame<>(arm.center(), arm.axis(), reach, arm.axis().crossProduct(reach));
+  /** The frame of an arm: from its axis, along it, toward the ball joint. */
+  static <T extends CalculusFieldElement<T>> Frame<T> arm(ArmCircle<T> arm, FieldVector3D<T> ball) {
+    FieldVector3D<T> reach = Products.times(arm.radius().reciprocal(), ball.subtract(arm.center()));
+    return new Frame<>(arm.center(), arm.axis(), reach, Products.cross(arm.axis(), reach));
+  }
+
+  /** The frame at an origin, along a unit vector, with another point in its second plane. */
+  static <T extends CalculusFieldElement<T>> Frame<T> of(
+      FieldVector3D<T> origin, FieldVector3D<T> first, FieldVector3D<T> point) {
+    FieldVector3D<T> to = point.subtract(origin);
+    FieldVector3D<T> across = to.subtract(Products.times(Products.dot(to, first), first));
+    FieldVector3D<T> second = Products.times(across.getNorm().reciprocal(), across);
+    return new Frame<>(origin, first, second, Products.cross(first, second));
   }
 
   /** A point in this frame's own directions (mm). */
   FieldVector3D<T> in(FieldVector3D<T> point) {
-    FieldVector3D<T> from = point.subtract(origin);
-    return new FieldVector3D<>(
-        from.dotProduct(first), from.dotProduct(second), from.dotProduct(third));
+    return Products.components(point.subtract(origin), first, second, third);
   }
 
   /** The point that has these coordinates in this frame (mm). */
   FieldVector3D<T> out(FieldVector3D<T> own) {
-    return new FieldVector3D<>(
-        origin.getX().getField().getOne(),
-        origin,
-        own.getX(),
-        first,
-        own.getY(),
-        second,
-        own.getZ(),
-        third);
+    return origin.add(Products.composed(own, first, second, third));
   }
 }

@@ -7,6 +7,7 @@ import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
  * Instant center and roll center of a corner by the front-view construction: the planes of both
  * arms cut the transverse plane through the wheel's center; their lines meet in the instant center;
  * the line from it to the center of contact crosses the vehicle's center plane at the roll center.
+ * A strut guides its top as an arm would whose plane lies square to it.
  *
  * <p>Computed from the motion of the contact instead, a roll center may lie 10 mm elsewhere, since
  * trail times bump steer moves the contact sideways; so the method belongs to the number.
@@ -26,10 +27,12 @@ public record FrontView<T extends CalculusFieldElement<T>>(
    * @param loadedRadius of the tire (mm)
    */
   public static <T extends CalculusFieldElement<T>> FrontView<T> of(
-      DoubleWishbone<T> linkage, Pose<T> pose, T loadedRadius) {
+      Corner<T> corner, Pose<T> pose, T loadedRadius) {
     T fore = pose.wheelCenter().getX();
-    Line<T> upper = Line.of(linkage.upper(), pose.upperBall(), fore);
-    Line<T> lower = Line.of(linkage.lower(), pose.lowerBall(), fore);
+    Line<T> upper = Line.of(corner.upperNormal(pose), pose.upperBall(), fore);
+    FieldVector3D<T> across =
+        Products.cross(corner.lower().axis(), pose.lowerBall().subtract(corner.lower().center()));
+    Line<T> lower = Line.of(across, pose.lowerBall(), fore);
     // z = height + slope·y on both lines
     T closing = upper.slope.subtract(lower.slope);
     T out = lower.height.subtract(upper.height).divide(closing);
@@ -44,8 +47,7 @@ public record FrontView<T extends CalculusFieldElement<T>>(
   /** An arm's plane cut by a transverse plane. */
   private record Line<T extends CalculusFieldElement<T>>(T height, T slope) {
     static <T extends CalculusFieldElement<T>> Line<T> of(
-        ArmCircle<T> arm, FieldVector3D<T> ball, T fore) {
-      FieldVector3D<T> normal = arm.axis().crossProduct(ball.subtract(arm.center()));
+        FieldVector3D<T> normal, FieldVector3D<T> ball, T fore) {
       T slope = normal.getY().divide(normal.getZ()).negate();
       T atBall =
           ball.getZ()

@@ -24,26 +24,26 @@ public record Mount<T extends CalculusFieldElement<T>>(
   /**
    * A mount as surveyed.
    *
-   * @param surveyed the corner as surveyed, and its pose then
+   * @param surveyed its pose as surveyed
    * @param moving its end on the carrier in that pose (mm)
    */
   public static <T extends CalculusFieldElement<T>> Mount<T> of(
-      DoubleWishbone<T> linkage,
+      Corner<T> corner,
       Pose<T> surveyed,
       Carrier carrier,
       FieldVector3D<T> body,
       FieldVector3D<T> moving) {
-    Frame<T> frame = Frame.of(linkage, surveyed, carrier);
+    Frame<T> frame = Frame.of(corner, surveyed, carrier);
     return new Mount<>(carrier, body, frame.in(moving));
   }
 
   /** Where its moving end is in a pose (mm). */
-  public FieldVector3D<T> moving(DoubleWishbone<T> linkage, Pose<T> pose) {
-    return Frame.of(linkage, pose, carrier).out(along);
+  public FieldVector3D<T> moving(Corner<T> corner, Pose<T> pose) {
+    return Frame.of(corner, pose, carrier).out(along);
   }
 
   /** Its length in a pose (mm). */
-  public T length(DoubleWishbone<T> linkage, Pose<T> pose) {
-    return moving(linkage, pose).subtract(body).getNorm();
+  public T length(Corner<T> corner, Pose<T> pose) {
+    return moving(corner, pose).subtract(body).getNorm();
   }
 }

@@ -68,7 +68,7 @@ public record Pose<T extends CalculusFieldElement<T>>(
   /** Where the steering axis meets the level plane through the center of contact (mm). */
   private FieldVector3D<T> axisAtGround(FieldVector3D<T> contact) {
     T down = contact.getZ().subtract(lowerBall.getZ()).divide(kingpin.getZ());
-    return lowerBall.add(down, kingpin);
+    return lowerBall.add(Products.times(down, kingpin));
   }
 
   /**

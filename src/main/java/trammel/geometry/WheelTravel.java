@@ -26,11 +26,11 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
   /** How finely a limit of travel is found (mm). */
   private static final double LIMIT_STEP = 0.01;
 
-  private final DoubleWishbone<T> linkage;
-  private final DoubleWishbone<Binary64> plain;
+  private final Corner<T> linkage;
+  private final Corner<Binary64> plain;
   private final T surveyedHeight;
 
-  private WheelTravel(DoubleWishbone<T> linkage, DoubleWishbone<Binary64> plain, T height) {
+  private WheelTravel(Corner<T> linkage, Corner<Binary64> plain, T height) {
     this.linkage = linkage;
     this.plain = plain;
     this.surveyedHeight = height;
@@ -38,17 +38,17 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
 
   /** Travel of a linkage; the same linkage in plain numbers finds the angle. */
   public static <T extends CalculusFieldElement<T>> WheelTravel<T> of(
-      DoubleWishbone<T> linkage, DoubleWishbone<Binary64> plain) {
+      Corner<T> linkage, Corner<Binary64> plain) {
     return new WheelTravel<>(linkage, plain, linkage.surveyedWheel().getZ());
   }
 
   /** Travel of a linkage in plain numbers. */
-  public static WheelTravel<Binary64> of(DoubleWishbone<Binary64> linkage) {
+  public static WheelTravel<Binary64> of(Corner<Binary64> linkage) {
     return of(linkage, linkage);
   }
 
   /** The linkage. */
-  public DoubleWishbone<T> linkage() {
+  public Corner<T> linkage() {
     return linkage;
   }
 

@@ -1,3 +1,3 @@
-/** Tests of {@link trammel.geometry}. */
+/** Tests of {@link trammel.geometry} against published corners and independent solvers. */
 @org.jspecify.annotations.NullMarked
 package trammel.geometry;

@@ -1,0 +1,102 @@
+package trammel.geometry;
+
+import java.util.function.Function;
+import org.hipparchus.CalculusFieldElement;
+import org.hipparchus.Field;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.geometry.euclidean.threed.Rotation;
+import org.hipparchus.geometry.euclidean.threed.RotationConvention;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+
+/**
+ * A wheel's linkage whose lower arm swings its ball joint on a circle: every pose follows in closed
+ * form from the lower arm's angle and from what holds the heading.
+ */
+public abstract sealed class Corner<T extends CalculusFieldElement<T>>
+    permits DoubleWishbone, Strut {
+  private final ArmCircle<T> lower;
+  private final Steering<T> steering;
+  private final T surveyedAngle;
+  private final FieldVector3D<T> surveyedWheel;
+
+  Corner(
+      ArmCircle<T> lower,
+      Steering<T> steering,
+      FieldVector3D<T> surveyedBall,
+      FieldVector3D<T> surveyedWheel) {
+    this.lower = lower;
+    this.steering = steering;
+    this.surveyedAngle = lower.angle(surveyedBall);
+    this.surveyedWheel = surveyedWheel;
+  }
+
+  /** The numbers this linkage is computed in. */
+  public Field<T> field() {
+    return surveyedAngle.getField();
+  }
+
+  /** The lower arm's angle above level as surveyed (radians). */
+  public T surveyedAngle() {
+    return surveyedAngle;
+  }
+
+  /** The wheel's center as surveyed (mm). */
+  public FieldVector3D<T> surveyedWheel() {
+    return surveyedWheel;
+  }
+
+  /** The tie rod's inner end with the steering straight ahead (mm). */
+  public FieldVector3D<T> tieRodInner() {
+    return steering.inner();
+  }
+
+  /** Length of the tie rod as surveyed (mm). */
+  public T tieRodLength() {
+    return steering.rodLength();
+  }
+
+  /**
+   * The pose with the lower arm at an angle.
+   *
+   * @param lowerAngle above level (radians)
+   */
+  public abstract Posed<T> pose(T lowerAngle, Heading<T> heading);
+
+  /** The same linkage in other numbers. */
+  public abstract <S extends CalculusFieldElement<S>> Corner<S> in(Function<T, S> number);
+
+  /** How the lower arm has moved once it is turned about its axis by an angle (radians). */
+  public Motion lowerArmTurned(double angle) {
+    Rotation rotation =
+        new Rotation(lower.axis().toVector3D(), angle, RotationConvention.VECTOR_OPERATOR);
+    Vector3D center = lower.center().toVector3D();
+    return new Motion(rotation, center.subtract(rotation.applyTo(center)));
+  }
+
+  ArmCircle<T> lower() {
+    return lower;
+  }
+
+  Steering<T> steering() {
+    return steering;
+  }
+
+  /**
+   * Across the plane in which the upper ball joint's path lets the upright move freely: that of the
+   * upper arm, or through the strut's top square to the strut.
+   */
+  abstract FieldVector3D<T> upperNormal(Pose<T> pose);
+
+  /** The frame of the upper arm in a pose. */
+  abstract Frame<T> upperArm(Pose<T> pose);
+
+  /** The upright's frame in a pose: the same in the upright whatever the pose. */
+  abstract Frame<T> upright(Pose<T> pose);
+
+  /** A point in other numbers. */
+  static <T extends CalculusFieldElement<T>, S extends CalculusFieldElement<S>>
+      FieldVector3D<S> point(FieldVector3D<T> point, Function<T, S> number) {
+    return new FieldVector3D<>(
+        number.apply(point.getX()), number.apply(point.getY()), number.apply(point.getZ()));
+  }
+}

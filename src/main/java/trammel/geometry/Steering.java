@@ -1,0 +1,167 @@
+package trammel.geometry;
+
+import org.hipparchus.CalculusFieldElement;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.util.FieldSinCos;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What turns an upright about its steering axis: a tie rod, or the toe that it is adjusted to.
+ *
+ * @param inner the tie rod's inner end, straight ahead (mm)
+ * @param rodLength length of the tie rod (mm)
+ * @param rodBranch which of the two places at the tie rod's length the steering arm points to
+ * @param headingBranch which of the two turns that give one toe the upright stands at
+ */
+record Steering<T extends CalculusFieldElement<T>>(
+    FieldVector3D<T> inner, T rodLength, int rodBranch, int headingBranch) {
+
+  /**
+   * The steering of an upright as it stands.
+   *
+   * @param kingpin unit vector up the steering axis
+   * @param outer the tie rod's outer end (mm)
+   * @param surveyedInner its inner end when its length was surveyed (mm)
+   * @param inner its inner end now (mm)
+   * @param toe of the wheel (degrees)
+   */
+  static <T extends CalculusFieldElement<T>> Steering<T> of(
+      Upright.Standing<T> standing,
+      FieldVector3D<T> lowerBall,
+      FieldVector3D<T> kingpin,
+      FieldVector3D<T> outer,
+      FieldVector3D<T> surveyedInner,
+      FieldVector3D<T> inner,
+      T toe) {
+    FieldVector3D<T> arm = standing.steeringArm();
+    FieldVector3D<T> toInner = surveyedInner.subtract(lowerBall);
+    boolean ahead = Products.dot(toInner, Products.cross(kingpin, arm)).getReal() >= 0;
+    Turn<T> turn = Turn.of(standing.upright(), kingpin, toe);
+    double cosine = Products.dot(arm, turn.fore).getReal();
+    double sine = Products.dot(arm, turn.side).getReal();
+    boolean left = turn.first.getReal() * sine - turn.second.getReal() * cosine >= 0;
+    return new Steering<>(
+        inner, outer.subtract(surveyedInner).getNorm(), ahead ? -1 : 1, left ? 1 : -1);
+  }
+
+  /**
+   * The pose of an upright on its steering axis.
+   *
+   * @param lowerAngle the lower arm above level (radians)
+   * @param kingpin unit vector up the steering axis
+   */
+  Posed<T> pose(
+      Upright<T> upright,
+      T lowerAngle,
+      FieldVector3D<T> lowerBall,
+      FieldVector3D<T> upperBall,
+      FieldVector3D<T> kingpin,
+      Heading<T> heading) {
+    FieldVector3D<T> end = inner;
+    FieldVector3D<T> arm;
+    if (heading instanceof Heading.ByTieRod<T> rod) {
+      end = rod.inner();
+      T length = rod.length();
+      arm = heldByTieRod(upright, lowerBall, kingpin, end, length == null ? rodLength : length);
+      if (arm == null) {
+        return new OutOfReach<>("the tie rod cannot follow the steering arm");
+      }
+    } else {
+      arm = turnedTo(upright, kingpin, ((Heading.Reset<T>) heading).toe());
+      if (arm == null) {
+        return new OutOfReach<>("no steering gives the wheel this toe");
+      }
+    }
+    FieldVector3D<T> third = Products.cross(kingpin, arm);
+    return new Pose<>(
+        lowerAngle,
+        lowerBall,
+        upperBall,
+        end,
+        lowerBall.add(Products.sum(upright.armFoot(), kingpin, upright.armLength(), arm)),
+        lowerBall.add(Products.composed(upright.wheel(), kingpin, arm, third)),
+        kingpin,
+        arm,
+        Products.composed(upright.spindle(), kingpin, arm, third));
+  }
+
+  /**
+   * The steering arm where its circle about the kingpin is a tie rod's length from the inner end.
+   */
+  private @Nullable FieldVector3D<T> heldByTieRod(
+      Upright<T> upright,
+      FieldVector3D<T> lowerBall,
+      FieldVector3D<T> kingpin,
+      FieldVector3D<T> end,
+      T length) {
+    FieldVector3D<T> to = end.subtract(lowerBall);
+    T along = Products.dot(to, kingpin);
+    FieldVector3D<T> across = to.subtract(Products.times(along, kingpin));
+    T reach = across.getNormSq();
+    T chord =
+        reach
+            .add(along.subtract(upright.armFoot()).square())
+            .add(upright.armLength().square())
+            .subtract(length.square())
+            .divide(upright.armLength().multiply(2));
+    T square = reach.subtract(chord.square());
+    if (!(square.getReal() > 0)) {
+      return null;
+    }
+    T inverse = reach.reciprocal();
+    return Products.sum(
+        chord.multiply(inverse),
+        across,
+        square.sqrt().multiply(rodBranch).multiply(inverse),
+        Products.cross(kingpin, across));
+  }
+
+  /** The steering arm where the spindle heads square to a toe. */
+  private @Nullable FieldVector3D<T> turnedTo(Upright<T> upright, FieldVector3D<T> kingpin, T toe) {
+    Turn<T> turn = Turn.of(upright, kingpin, toe);
+    T reach = turn.first.square().add(turn.second.square());
+    T square = reach.subtract(turn.wanted.square());
+    if (!(square.getReal() > 0)) {
+      return null;
+    }
+    T half = square.sqrt().multiply(headingBranch);
+    T cosine = turn.first.multiply(turn.wanted).subtract(turn.second.multiply(half)).divide(reach);
+    T sine = turn.second.multiply(turn.wanted).add(turn.first.multiply(half)).divide(reach);
+    return Products.sum(cosine, turn.fore, sine, turn.side);
+  }
+
+  /**
+   * The upright turned by ψ about the kingpin from a steering arm that points fore has a spindle
+   * square to the heading where first·cos ψ + second·sin ψ = wanted.
+   */
+  private record Turn<T extends CalculusFieldElement<T>>(
+      FieldVector3D<T> fore, FieldVector3D<T> side, T first, T second, T wanted) {
+
+    static <T extends CalculusFieldElement<T>> Turn<T> of(
+        Upright<T> upright, FieldVector3D<T> kingpin, T toe) {
+      FieldSinCos<T> heading = toe.toRadians().sinCos();
+      FieldVector3D<T> ahead =
+          new FieldVector3D<>(
+              kingpin.getX().square().negate().add(1),
+              kingpin.getX().multiply(kingpin.getY()).negate(),
+              kingpin.getX().multiply(kingpin.getZ()).negate());
+      FieldVector3D<T> fore = Products.times(ahead.getNorm().reciprocal(), ahead);
+      FieldVector3D<T> side = Products.cross(kingpin, fore);
+      T onFore = along(fore, heading);
+      T onSide = along(side, heading);
+      FieldVector3D<T> spindle = upright.spindle();
+      return new Turn<>(
+          fore,
+          side,
+          spindle.getY().multiply(onFore).add(spindle.getZ().multiply(onSide)),
+          spindle.getY().multiply(onSide).subtract(spindle.getZ().multiply(onFore)),
+          spindle.getX().multiply(along(kingpin, heading)).negate());
+    }
+
+    /** Component along a heading in plan: toe 0 is straight fore. */
+    private static <T extends CalculusFieldElement<T>> T along(
+        FieldVector3D<T> vector, FieldSinCos<T> heading) {
+      return vector.getX().multiply(heading.cos()).subtract(vector.getY().multiply(heading.sin()));
+    }
+  }
+}
