@@ -81,11 +81,10 @@ public record ShaftJoints<T extends CalculusFieldElement<T>>(
     return pinionCenter.subtract(outputCenter);
   }
 
+  /** Which way an axis is drawn turns only its sign, which the product above does not feel. */
   private FieldVector3D<T> angleAcross(FieldVector3D<T> axis, T angle) {
     FieldVector3D<T> along = shaft().normalize();
-    boolean against = axis.dotProduct(along).getReal() < 0;
-    FieldVector3D<T> sameWay = against ? axis.negate() : axis;
-    FieldVector3D<T> across = sameWay.subtract(along.scalarMultiply(sameWay.dotProduct(along)));
+    FieldVector3D<T> across = axis.subtract(along.scalarMultiply(axis.dotProduct(along)));
     T size = length(across);
     return size.getReal() > 0 ? across.scalarMultiply(angle.divide(size)) : across;
   }

@@ -160,11 +160,22 @@ class DragLinkTest {
     Slopes.agree(v -> link(v).steer(v[7], v[8], changed(v)).orElseThrow(), at);
     Slopes.agree(v -> link(v).inclination(v[7], v[8], changed(v)), at);
     Slopes.agree(v -> link(v).lengthThatCenters(v[7], v[8], changed(v)), at);
+    Slopes.agree(
+        v -> link(v).bumpSteer(v[7], v[10].add(70), changed(v), bar(v), changed(v)).orElseThrow(),
+        at);
+    Slopes.agree(v -> link(v).mismatch(v[7], changed(v), bar(v), changed(v)).orElseThrow(), at);
   }
 
   private static DragLink<Gradient> link(Gradient[] v) {
     return new DragLink<>(
         new FieldVector3D<>(v[0], v[1], v[2]), new FieldVector3D<>(v[3], v[4], v[5]), v[6]);
+  }
+
+  /** A bar that moves with the link's own points. */
+  private static PanhardBar<Gradient> bar(Gradient[] v) {
+    return new PanhardBar<>(
+        new FieldVector3D<>(v[0].subtract(200), v[1].add(50), v[2].add(15)),
+        new FieldVector3D<>(v[3].subtract(30), v[4].add(10), v[5].add(20)));
   }
 
   private static LinkChange<Gradient> changed(Gradient[] v) {
