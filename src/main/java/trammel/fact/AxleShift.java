@@ -13,7 +13,7 @@ import trammel.subject.Subject;
  * How far a panhard bar holds its axle from the middle.
  *
  * @param shift of the axle, whichever way
- * @param toward which side
+ * @param toward which side: {@code left} or {@code right}
  * @param slope the bar against level, in front view, whichever end is higher
  * @param slopeBefore the same as it was
  * @param hole the bracket hole it is in; empty where there is no choice
