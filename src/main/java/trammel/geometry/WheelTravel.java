@@ -11,8 +11,8 @@ import org.hipparchus.util.FastMath;
  * lower arm's angle. A suspension lift of d is a travel of −d.
  *
  * <p>The angle is found by secant steps in plain numbers on the closed form; where derivatives are
- * wanted, one Newton step in the field's own elements then carries them over exactly to first
- * order.
+ * wanted, one Newton step in the field's own elements then carries the first ones over, to some
+ * parts in a billion.
  */
 public final class WheelTravel<T extends CalculusFieldElement<T>> {
   /** Travel is met to this (mm). */

@@ -11,6 +11,7 @@ import org.hipparchus.linear.RealVector;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.MultivariateJacobianFunction;
+import org.hipparchus.util.Binary64;
 import org.hipparchus.util.Pair;
 
 /**
@@ -25,6 +26,87 @@ final class DistanceSolver {
 
   private final List<Vector3D> start = new ArrayList<>();
   private final List<Residual> residuals = new ArrayList<>();
+
+  /**
+   * A corner of wishbones at a travel and with the rack moved (mm). Fifteen unknowns: both ball
+   * joints, tie rod's end, wheel center, a point on the spindle.
+   */
+  static Vector3D[] wishbones(HardPoints<Binary64> points, double travel, Vector3D rack) {
+    DistanceSolver solver = new DistanceSolver();
+    int lower = solver.free(at(points, HardPoint.LOWER_BALL_JOINT));
+    int upper = solver.free(at(points, HardPoint.UPPER_BALL_JOINT));
+    int outer = solver.free(at(points, HardPoint.TIE_ROD_OUTER));
+    Vector3D wheelAt = at(points, HardPoint.WHEEL_CENTER);
+    int wheel = solver.free(wheelAt);
+    int spindle = solver.free(wheelAt.add(spindle(points.camber(), points.toe())));
+    for (HardPoint pivot :
+        new HardPoint[] {HardPoint.LOWER_FRONT_PIVOT, HardPoint.LOWER_REAR_PIVOT}) {
+      solver.held(lower, at(points, pivot), at(points, pivot));
+    }
+    for (HardPoint pivot :
+        new HardPoint[] {HardPoint.UPPER_FRONT_PIVOT, HardPoint.UPPER_REAR_PIVOT}) {
+      solver.held(upper, at(points, pivot), at(points, pivot));
+    }
+    Vector3D inner = at(points, HardPoint.TIE_ROD_INNER);
+    solver.held(outer, inner, inner.add(rack));
+    rigid(solver, lower, upper, outer, wheel, spindle);
+    solver.zero(now -> now[wheel].getZ() - wheelAt.getZ() - travel);
+    return solver.solve();
+  }
+
+  /**
+   * A strut corner likewise. Eighteen unknowns; the top mount must lie on the line through two
+   * points of the upright.
+   */
+  static Vector3D[] strut(StrutPoints<Binary64> points, double travel, Vector3D rack) {
+    DistanceSolver solver = new DistanceSolver();
+    int lower = solver.free(points.lowerBallJoint().toVector3D());
+    int outer = solver.free(points.tieRodOuter().toVector3D());
+    Vector3D wheelAt = points.wheelCenter().toVector3D();
+    int wheel = solver.free(wheelAt);
+    int spindle = solver.free(wheelAt.add(spindle(points.camber(), points.toe())));
+    Vector3D top = points.strutTop().toVector3D();
+    Vector3D foot = points.strutFoot().toVector3D();
+    int low = solver.free(foot);
+    int high = solver.free(foot.add(top.subtract(foot).normalize().scalarMultiply(200)));
+    Vector3D front = points.lowerFrontPivot().toVector3D();
+    Vector3D rear = points.lowerRearPivot().toVector3D();
+    solver.held(lower, front, front);
+    solver.held(lower, rear, rear);
+    Vector3D inner = points.tieRodInner().toVector3D();
+    solver.held(outer, inner, inner.add(rack));
+    rigid(solver, lower, outer, wheel, spindle, low, high);
+    for (Vector3D side : new Vector3D[] {Vector3D.PLUS_I, Vector3D.PLUS_J}) {
+      solver.zero(
+          now ->
+              top.subtract(now[low])
+                  .crossProduct(now[high].subtract(now[low]).normalize())
+                  .dotProduct(side));
+    }
+    solver.zero(now -> now[wheel].getZ() - wheelAt.getZ() - travel);
+    return solver.solve();
+  }
+
+  private static void rigid(DistanceSolver solver, int... points) {
+    for (int one = 0; one < points.length; one++) {
+      for (int other = 0; other < one; other++) {
+        solver.held(points[one], points[other]);
+      }
+    }
+  }
+
+  private static Vector3D at(HardPoints<Binary64> points, HardPoint point) {
+    return points.at(point).toVector3D();
+  }
+
+  /** 100 mm along the spindle, turned by toe about the vertical after it leaned by camber. */
+  private static Vector3D spindle(Binary64 camber, Binary64 toe) {
+    double lean = Math.toRadians(camber.getReal());
+    double turn = Math.toRadians(toe.getReal());
+    return new Vector3D(
+            Math.sin(turn) * Math.cos(lean), Math.cos(turn) * Math.cos(lean), -Math.sin(lean))
+        .scalarMultiply(100);
+  }
 
   /** Another free point. */
   int free(Vector3D surveyed) {
