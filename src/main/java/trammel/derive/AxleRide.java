@@ -1,6 +1,5 @@
 package trammel.derive;
 
-import trammel.build.Build;
 import trammel.quantity.Formula;
 import trammel.quantity.Quantity;
 import trammel.subject.Axle;
@@ -40,7 +39,7 @@ record AxleRide(Quantity found, Quantity proposed, Quantity change) {
   }
 
   /** Whether it may be raised by more than the trade fits without measuring. */
-  boolean wantsMeasuring(Build build) {
+  boolean wantsMeasuring() {
     return !change.isKnown() || change.value() + change.expanded() > USUALLY_UNMEASURED;
   }
 }

@@ -128,7 +128,8 @@ final class AxleTurns {
     Quantity missing = variables.missing();
     if (missing != null) {
       return new Turned(
-          Quantity.absent(ANGLE, missing.absence()), Quantity.absent(LENGTH, missing.absence()));
+          Quantity.absent(ANGLE, Variables.absence(missing)),
+          Quantity.absent(LENGTH, Variables.absence(missing)));
     }
     FieldVector3D<Gradient> lowerFrom = vector(variables, lowerFrame);
     FieldVector3D<Gradient> lowerTo = vector(variables, lowerAxle);
@@ -265,7 +266,7 @@ final class AxleTurns {
     Variables variables = collector.all();
     Quantity missing = variables.missing();
     if (missing != null) {
-      return Quantity.absent(ANGLE, missing.absence());
+      return Quantity.absent(ANGLE, Variables.absence(missing));
     }
     Gradient half = variables.variable(span).multiply(0.5);
     LeafSpring<Gradient> spring = new LeafSpring<>(half, half, Facing.REARWARD, true);

@@ -67,10 +67,33 @@ final class BarFacts {
       Panhard panhard = profile.location().panhard();
       if (panhard != null && (parts || ride.moved())) {
         new Bar(derivation, axle, panhard, ride).add(this);
-      } else if (panhard == null && (parts || (coilBeam(profile) && ride.wantsMeasuring(build)))) {
+      } else if (panhard == null && (parts || (coilBeam(profile) && ride.wantsMeasuring()))) {
         derivation.facts.add(unmeasured(axle));
       }
     }
+  }
+
+  /**
+   * How the proposed bar differs from the surveyed one (mm), for what follows it.
+   *
+   * @param longer than it was
+   */
+  record Fit(double longer, double frameEndRaised, double axleEndRaised) {}
+
+  /** The fit of an axle's bar as proposed; none of it where there is no bar to speak of. */
+  Fit fit(Axle axle) {
+    Panhard panhard = build.vehicle().axle(axle).location().panhard();
+    if (panhard != null) {
+      Bar bar = new Bar(derivation, axle, panhard, AxleRide.of(derivation, axle));
+      if (bar.variables.missing() == null) {
+        LinkChange<Gradient> change = bar.proposed();
+        return new Fit(
+            change.longer().getValue(),
+            change.frameEndRaised().getValue(),
+            change.axleEndRaised().getValue());
+      }
+    }
+    return new Fit(0, 0, 0);
   }
 
   private static boolean coilBeam(AxleProfile profile) {
@@ -209,6 +232,16 @@ final class BarFacts {
                   LENGTH,
                   bar.lengthThatRecenters(variables.variable(lift), chosen.change))));
       panhard.rooms().forEach(room -> room(facts, room, bar, chosen));
+    }
+
+    private PanhardBar<Gradient> bar() {
+      return new PanhardBar<>(
+          vector(frameEnd, panhard.frameEnd()), vector(axleEnd, panhard.axleEnd()));
+    }
+
+    /** What is changed on the bar as proposed. */
+    LinkChange<Gradient> proposed() {
+      return chosen(fittings(bar())).change;
     }
 
     private Quantity length(Formula formula, Gradient signed) {

@@ -42,6 +42,9 @@ public final class Derivation {
     new ClearanceFacts(derivation).add();
     new AlignmentFacts(derivation).add();
     new LinkageFacts(derivation).add();
+    new BarFacts(derivation).add();
+    new AxleFacts(derivation).add();
+    new ShaftFacts(derivation).add();
     new VehicleFacts(derivation).add();
     new OrderFacts(derivation).add();
     return List.copyOf(derivation.facts);

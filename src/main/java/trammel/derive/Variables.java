@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Set;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.jspecify.annotations.Nullable;
+import trammel.quantity.Absence;
 import trammel.quantity.Dimension;
 import trammel.quantity.Formula;
 import trammel.quantity.Input;
+import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
 
 /**
@@ -45,6 +47,14 @@ final class Variables {
       }
     }
     return null;
+  }
+
+  /** Why a missing value is missing. */
+  static Absence absence(@Nullable Quantity missing) {
+    Absence absence = missing == null ? null : missing.absence();
+    return absence == null
+        ? new Absence("value", "nobody has given it", Instrument.READ, "give it")
+        : absence;
   }
 
   /** One as a variable. */
