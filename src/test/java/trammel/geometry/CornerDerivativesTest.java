@@ -88,7 +88,7 @@ class CornerDerivativesTest {
   void derivativesAreTheSlopesOfThePlainNumbers(boolean reset) {
     Random random = new Random(20261127);
     for (int geometry = 0; geometry < 20; geometry++) {
-      HardPoints<Binary64> corner = RandomCorner.wishbones(random);
+      HardPoints<Binary64> corner = RandomLinkage.wishbones(random);
       double[] at = new double[VARIABLES];
       int first = 0;
       for (HardPoint point : HardPoint.values()) {
@@ -98,7 +98,7 @@ class CornerDerivativesTest {
       }
       at[CAMBER] = corner.camber().getReal();
       at[TOE] = corner.toe().getReal();
-      at[TRAVEL] = RandomCorner.between(random, -60, 60);
+      at[TRAVEL] = RandomLinkage.between(random, -60, 60);
       Gradient[] variables = new Gradient[VARIABLES];
       for (int i = 0; i < VARIABLES; i++) {
         variables[i] = Gradient.variable(VARIABLES, i, at[i]);
@@ -121,7 +121,7 @@ class CornerDerivativesTest {
 
   @Test
   void aWheelThatRisesByTravelHasSlopeOne() {
-    HardPoints<Binary64> corner = RandomCorner.wishbones(new Random(3));
+    HardPoints<Binary64> corner = RandomLinkage.wishbones(new Random(3));
     HardPoints<Gradient> still =
         corner.in(
             point -> new FieldVector3D<>(Gradient.constant(1, 0).getField(), point.toVector3D()),

@@ -20,7 +20,7 @@ class CornerPropertiesTest {
   private static final Binary64 ZERO = new Binary64(0);
 
   private static HardPoints<Binary64> wishbones(int seed) {
-    return RandomCorner.wishbones(new Random(seed));
+    return RandomLinkage.wishbones(new Random(seed));
   }
 
   private static Heading<Binary64> held(Corner<Binary64> corner) {
@@ -58,7 +58,7 @@ class CornerPropertiesTest {
 
   @Property(tries = 300)
   void zeroTravelOfAStrutChangesNothing(@ForAll @IntRange int seed) {
-    StrutPoints<Binary64> points = RandomCorner.strut(new Random(seed));
+    StrutPoints<Binary64> points = RandomLinkage.strut(new Random(seed));
     Strut<Binary64> corner = Strut.of(points);
     WheelTravel<Binary64> travel = WheelTravel.of(corner);
     for (Heading<Binary64> heading : List.of(held(corner), new Heading.Reset<>(points.toe()))) {
@@ -129,7 +129,7 @@ class CornerPropertiesTest {
 
   private static Pose<Binary64> shifted(HardPoints<Binary64> points, Vector3D shift) {
     DoubleWishbone<Binary64> corner =
-        DoubleWishbone.of(points, Map.of(HardPoint.UPPER_BALL_JOINT, RandomCorner.in(shift)));
+        DoubleWishbone.of(points, Map.of(HardPoint.UPPER_BALL_JOINT, RandomLinkage.in(shift)));
     return reached(WheelTravel.of(corner).at(ZERO, new Heading.Reset<>(ZERO)));
   }
 
@@ -141,7 +141,9 @@ class CornerPropertiesTest {
       @ForAll boolean strut,
       @ForAll boolean reset) {
     Corner<Binary64> corner =
-        strut ? Strut.of(RandomCorner.strut(new Random(seed))) : DoubleWishbone.of(wishbones(seed));
+        strut
+            ? Strut.of(RandomLinkage.strut(new Random(seed)))
+            : DoubleWishbone.of(wishbones(seed));
     Heading<Binary64> heading = reset ? new Heading.Reset<>(ZERO) : held(corner);
     Posed<Binary64> posed = WheelTravel.of(corner).at(new Binary64(rise), heading);
     if (posed instanceof OutOfReach<Binary64> out) {
@@ -179,14 +181,14 @@ class CornerPropertiesTest {
             () ->
                 DoubleWishbone.of(
                     points,
-                    Map.of(HardPoint.UPPER_FRONT_PIVOT, RandomCorner.in(new Vector3D(900, 0, 0)))))
+                    Map.of(HardPoint.UPPER_FRONT_PIVOT, RandomLinkage.in(new Vector3D(900, 0, 0)))))
         .isInstanceOf(OutOfReachException.class)
         .hasMessage("upper arm: its legs cannot meet at a ball joint");
     assertThatThrownBy(
             () ->
                 DoubleWishbone.of(
                     points.moved(
-                        HardPoint.UPPER_BALL_JOINT, RandomCorner.in(new Vector3D(0, 0, -400)))))
+                        HardPoint.UPPER_BALL_JOINT, RandomLinkage.in(new Vector3D(0, 0, -400)))))
         .isInstanceOf(OutOfReachException.class)
         .hasMessageContaining("the steering axis lies down");
   }

@@ -75,16 +75,16 @@ class MotionRatioTest {
   void everyCarrierHasTheSlopeOfItsLengths(Carrier carrier) {
     Random random = new Random(7);
     for (int i = 0; i < 100; i++) {
-      DoubleWishbone<Binary64> corner = DoubleWishbone.of(RandomCorner.wishbones(random));
+      DoubleWishbone<Binary64> corner = DoubleWishbone.of(RandomLinkage.wishbones(random));
       FieldVector3D<Binary64> inner = corner.tieRodInner();
       Mount<Binary64> mount =
           Mount.of(
               corner,
               at(corner, 0, new Heading.ByTieRod<>(inner)),
               carrier,
-              RandomCorner.in(new Vector3D(20, 480, 800)),
-              RandomCorner.in(new Vector3D(0, RandomCorner.between(random, 500, 650), 350)));
-      double travel = RandomCorner.between(random, -60, 60);
+              RandomLinkage.in(new Vector3D(20, 480, 800)),
+              RandomLinkage.in(new Vector3D(0, RandomLinkage.between(random, 500, 650), 350)));
+      double travel = RandomLinkage.between(random, -60, 60);
       assertExact(corner, mount, travel, new Heading.ByTieRod<>(inner));
     }
   }
@@ -94,13 +94,13 @@ class MotionRatioTest {
   void aStrutShortensAlongItsOwnAxis() {
     Random random = new Random(8);
     for (int i = 0; i < 100; i++) {
-      StrutPoints<Binary64> points = RandomCorner.strut(random);
+      StrutPoints<Binary64> points = RandomLinkage.strut(random);
       Strut<Binary64> corner = Strut.of(points);
       Heading<Binary64> held = new Heading.ByTieRod<>(corner.tieRodInner());
       Mount<Binary64> damper =
           Mount.of(
               corner, at(corner, 0, held), Carrier.UPRIGHT, points.strutTop(), points.strutFoot());
-      double travel = RandomCorner.between(random, -60, 60);
+      double travel = RandomLinkage.between(random, -60, 60);
       Pose<Binary64> pose = at(corner, travel, held);
       FieldVector3D<Binary64> along =
           points.strutTop().subtract(damper.moving(corner, pose)).normalize();
@@ -112,7 +112,7 @@ class MotionRatioTest {
 
   @Test
   void aStrutHasNoUpperArmToMountOn() {
-    StrutPoints<Binary64> points = RandomCorner.strut(new Random(9));
+    StrutPoints<Binary64> points = RandomLinkage.strut(new Random(9));
     Strut<Binary64> corner = Strut.of(points);
     Pose<Binary64> pose = at(corner, 0, new Heading.ByTieRod<>(corner.tieRodInner()));
     assertThatIllegalArgumentException()
