@@ -80,7 +80,8 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
             HardPoint.LOWER_BALL_JOINT);
     FieldVector3D<T> lowerBall = points.at(HardPoint.LOWER_BALL_JOINT);
     FieldVector3D<T> kingpin =
-        kingpin(points.at(HardPoint.UPPER_BALL_JOINT).subtract(lowerBall), "upper ball joint");
+        Upright.kingpin(
+            points.at(HardPoint.UPPER_BALL_JOINT).subtract(lowerBall), "upper ball joint");
     Upright.Standing<T> standing =
         Upright.standing(
             lowerBall,
@@ -89,21 +90,6 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
             points.at(HardPoint.WHEEL_CENTER),
             Upright.spindle(points.camber(), points.toe()));
     return new DoubleWishbone<>(points, shifts, lower, kingpin, standing);
-  }
-
-  /**
-   * The unit vector up a steering axis.
-   *
-   * @throws OutOfReachException if it leans by 60° or more
-   */
-  static <T extends CalculusFieldElement<T>> FieldVector3D<T> kingpin(
-      FieldVector3D<T> axis, String upperPoint) {
-    T length = axis.getNorm();
-    if (!(axis.getZ().getReal() > length.getReal() / 2)) {
-      throw new OutOfReachException(
-          "the steering axis lies down: the " + upperPoint + " must stand above the lower one");
-    }
-    return Products.times(length.reciprocal(), axis);
   }
 
   private static <T extends CalculusFieldElement<T>> ArmCircle<T> upper(

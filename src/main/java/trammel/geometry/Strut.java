@@ -113,8 +113,7 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
             points.lowerRearPivot(),
             ball.subtract(points.lowerFrontPivot()).getNorm(),
             ball.subtract(points.lowerRearPivot()).getNorm());
-    FieldVector3D<T> kingpin =
-        DoubleWishbone.kingpin(points.strutTop().subtract(ball), "strut's top");
+    FieldVector3D<T> kingpin = Upright.kingpin(points.strutTop().subtract(ball), "strut's top");
     return new Strut<>(
         points,
         topShift,

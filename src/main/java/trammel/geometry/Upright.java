@@ -54,6 +54,25 @@ record Upright<T extends CalculusFieldElement<T>>(
         arm);
   }
 
+  /**
+   * The unit vector up a steering axis.
+   *
+   * @param axis from the lower ball joint to the upper point (mm)
+   * @param upperPoint what the upper point is called
+   * @throws OutOfReachException if it leans by 60° or more
+   */
+  static <T extends CalculusFieldElement<T>> FieldVector3D<T> kingpin(
+      FieldVector3D<T> axis, String upperPoint) {
+    T length = axis.getNorm();
+    if (!(axis.getZ().getReal() > length.getReal() / 2)) {
+      throw new OutOfReachException(
+          "the steering axis lies down: the "
+              + upperPoint
+              + " must stand above the lower ball joint");
+    }
+    return Products.times(length.reciprocal(), axis);
+  }
+
   /** The spindle of a wheel with this camber and toe (degrees). */
   static <T extends CalculusFieldElement<T>> FieldVector3D<T> spindle(T camber, T toe) {
     FieldSinCos<T> lean = camber.toRadians().sinCos();

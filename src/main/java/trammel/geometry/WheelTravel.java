@@ -10,15 +10,26 @@ import org.hipparchus.util.FastMath;
  * Poses of a corner by how far its wheel's center has risen against the body, rather than by the
  * lower arm's angle. A suspension lift of d is a travel of −d.
  *
- * <p>The angle is found by secant steps in plain numbers on the closed form; where derivatives are
- * wanted, one Newton step in the field's own elements then carries the first ones over, to some
- * parts in a billion.
+ * <p>The angle is found by secant steps in plain numbers on the closed form, or by small ones where
+ * those lead past a limit; where derivatives are wanted, one Newton step in the field's own
+ * elements then carries the first ones over, to some parts in a billion.
  */
 public final class WheelTravel<T extends CalculusFieldElement<T>> {
   /** Travel is met to this (mm). */
   private static final double CLOSE = 1e-10;
 
+  /** Where rounding lets it come no nearer, this is met (mm). */
+  private static final double CLOSE_ENOUGH = 1e-6;
+
   private static final int MOST_STEPS = 40;
+
+  /** First and last step of the search that cannot overshoot (radians). */
+  private static final double SMALL_STEP = 0.02;
+
+  private static final double LEAST_STEP = 1e-13;
+
+  /** An arm that stands steeper than this has passed its limit (radians): 80°. */
+  private static final double STEEPEST = FastMath.toRadians(80);
 
   /** Half the step of the slope's central difference (radians): its error is of the square. */
   private static final double SLOPE_STEP = 1e-4;
@@ -85,36 +96,70 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
     return new Heading.Reset<>(new Binary64(((Heading.Reset<T>) heading).toe().getReal()));
   }
 
-  /** The lower arm's angle (radians) at which the wheel's center has a height; NaN where none. */
+  /**
+   * The lower arm's angle (radians) at which the wheel's center first has a height on its way from
+   * where it was surveyed; NaN where none.
+   */
   private double angle(double wanted, Heading<Binary64> heading) {
+    double angle = bySecant(wanted, heading);
+    return Double.isNaN(angle) ? bySmallSteps(wanted, heading) : angle;
+  }
+
+  /** By secant steps; NaN where they fail or come to a place where the wheel no longer rises. */
+  private double bySecant(double wanted, Heading<Binary64> heading) {
     double angle = plain.surveyedAngle().getReal();
     double off = height(angle, heading) - wanted;
     double reach = plain.lower().radius().getReal();
     double next = angle - off / (reach * FastMath.max(0.3, FastMath.cos(angle)));
+    double slope = reach;
     for (int step = 0; step < MOST_STEPS; step++) {
       double nextOff = height(next, heading) - wanted;
       if (Double.isNaN(nextOff)) {
-        // Beyond what the linkage can do: halve the way back to where it still could.
-        next = (angle + next) / 2;
-        if (FastMath.abs(next - angle) < CLOSE) {
-          return Double.NaN;
-        }
-        continue;
+        return Double.NaN;
       }
       if (FastMath.abs(nextOff) < CLOSE || next == angle) {
-        return FastMath.abs(nextOff) < 1e-6 ? next : Double.NaN;
+        return FastMath.abs(nextOff) < CLOSE_ENOUGH && slope > 0 ? next : Double.NaN;
       }
       double change = nextOff - off;
+      if (FastMath.abs(change) > CLOSE_ENOUGH) {
+        slope = change / (next - angle);
+      }
       double secant = change == 0 ? next : next - nextOff * (next - angle) / change;
       angle = next;
       off = nextOff;
       next = secant;
     }
-    return FastMath.abs(off) < 1e-6 ? angle : Double.NaN;
+    return FastMath.abs(off) < CLOSE_ENOUGH && slope > 0 ? angle : Double.NaN;
+  }
+
+  /**
+   * By small steps from where it was surveyed, halved before whatever the linkage cannot do: slow,
+   * and never past the place where the wheel turns back.
+   */
+  private double bySmallSteps(double wanted, Heading<Binary64> heading) {
+    double angle = plain.surveyedAngle().getReal();
+    double height = height(angle, heading);
+    double step = FastMath.copySign(SMALL_STEP, wanted - height);
+    while (FastMath.abs(step) > LEAST_STEP) {
+      double next = height(angle + step, heading);
+      if (Double.isNaN(next) || (next - height) * step <= 0) {
+        step /= 2;
+      } else if ((next - wanted) * step >= 0) {
+        if (FastMath.abs(next - wanted) < CLOSE) {
+          return angle + step;
+        }
+        step /= 2;
+      } else {
+        angle += step;
+        height = next;
+      }
+    }
+    return FastMath.abs(height - wanted) < CLOSE_ENOUGH ? angle : Double.NaN;
   }
 
   private double height(double angle, Heading<Binary64> heading) {
-    return plain.pose(new Binary64(angle), heading) instanceof Pose<Binary64> pose
+    return FastMath.abs(angle) < STEEPEST
+            && plain.pose(new Binary64(angle), heading) instanceof Pose<Binary64> pose
         ? pose.wheelCenter().getZ().getReal()
         : Double.NaN;
   }
