@@ -16,7 +16,7 @@ class StrutTest {
   private static final double STEP = 0.01;
 
   private static FieldVector3D<Binary64> point(double fore, double out, double up) {
-    return RandomCorner.in(new Vector3D(fore, out, up));
+    return RandomLinkage.in(new Vector3D(fore, out, up));
   }
 
   private static Pose<Binary64> at(Corner<Binary64> corner, double travel) {
@@ -66,7 +66,7 @@ class StrutTest {
   void aTopFartherInLeansTheWheelIn() {
     Random random = new Random(20261128);
     for (int i = 0; i < 50; i++) {
-      StrutPoints<Binary64> points = RandomCorner.strut(random);
+      StrutPoints<Binary64> points = RandomLinkage.strut(random);
       double less = at(Strut.of(points, point(0, -STEP, 0)), 0).camber().getReal();
       double more = at(Strut.of(points, point(0, STEP, 0)), 0).camber().getReal();
       assertThat(less).isLessThan(more);
@@ -85,7 +85,7 @@ class StrutTest {
 
   @Test
   void pointsThatMakeNoStrutAreRefused() {
-    StrutPoints<Binary64> points = RandomCorner.strut(new Random(2));
+    StrutPoints<Binary64> points = RandomLinkage.strut(new Random(2));
     assertThatThrownBy(() -> Strut.of(withStrut(points, points.strutTop(), points.strutTop())))
         .isInstanceOf(OutOfReachException.class)
         .hasMessage("the strut's foot lies at its top");
