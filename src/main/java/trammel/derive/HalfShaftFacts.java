@@ -82,17 +82,17 @@ final class HalfShaftFacts {
       boolean drop = build.changes(axle, PartKind.DIFFERENTIAL_DROP);
       for (Position position : Position.of(axle)) {
         Quantity lift = new HeightFacts(derivation).lift(position);
-        boolean touched =
-            drop
-                || build.changes(position, PartKind.UPPER_ARM, PartKind.STRUT_TOP_SPACER)
-                || !lift.isKnown()
-                || lift.value() != 0;
+        // Droop and lock are where they were unless the linkage or its stroke is another.
+        boolean farther =
+            drop || build.changes(position, PartKind.UPPER_ARM, PartKind.STRUT_TOP_SPACER);
+        boolean touched = farther || !lift.isKnown() || lift.value() != 0;
         if (shaft != null && touched) {
           derivation
               .corners(axle)
               .solvable(position)
               .filter(corner -> corner.model().bounded())
-              .ifPresent(corner -> new Shaft(position, shaft, corner).add());
+              .ifPresent(
+                  corner -> new Shaft(position, shaft, corner, Standing.ofChange(farther)).add());
         } else if (drop) {
           unmeasured(position);
         }
@@ -131,13 +131,15 @@ final class HalfShaftFacts {
   private final class Shaft {
     private final Position position;
     private final HalfShaftProfile shaft;
+    private final Standing standing;
     private final CornerModel model;
     private final Variables variables;
     private final SurveyedAlignment.Solved solved;
     private final DoubleWishbone<Gradient> linkage;
     private final @Nullable Mount<Gradient> joint;
 
-    Shaft(Position position, HalfShaftProfile shaft, Corners.Surveyed corner) {
+    Shaft(Position position, HalfShaftProfile shaft, Corners.Surveyed corner, Standing standing) {
+      this.standing = standing;
       this.position = position;
       this.shaft = shaft;
       this.model = corner.model();
@@ -204,7 +206,7 @@ final class HalfShaftFacts {
       derivation.facts.add(
           new trammel.fact.HalfShaft(
               Subject.of(position),
-              Standing.WORSE_OR_NEW,
+              standing,
               numbers(position),
               rest.get().innerAngle().called("inner joint at rest"),
               hanging.get().innerAngle().called("inner joint at droop"),

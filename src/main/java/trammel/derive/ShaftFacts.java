@@ -40,9 +40,6 @@ final class ShaftFacts {
   private static final Formula DIFFERENCE =
       new Formula(
           "difference of the joint angles", "|at the gearbox − at the axle|", "ShaftJoints");
-  private static final Formula AIM =
-      new Formula(
-          "pinion past the shaft", "turn that points the pinion along the shaft", "ShaftJoints");
   private static final Formula ALLOWED =
       new Formula(
           "joint angle allowed at its speed",
@@ -149,7 +146,9 @@ final class ShaftFacts {
             pinion,
             outputSteeper ? output : pinion,
             allowed(axle, shaft),
-            single ? proposed.difference() : proposed.aim(),
+            single
+                ? proposed.difference()
+                : Constants.degrees(0).called("difference of the joint angles"),
             splineLeft(shaft, found, droop),
             splineNeeded(shaft)));
   }
@@ -286,10 +285,6 @@ final class ShaftFacts {
 
     Quantity difference() {
       return of(DIFFERENCE, ANGLE, ShaftJoints::difference);
-    }
-
-    Quantity aim() {
-      return of(AIM, ANGLE, ShaftJoints::turnToAimPinion);
     }
 
     Quantity length() {

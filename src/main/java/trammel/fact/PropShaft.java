@@ -17,8 +17,8 @@ import trammel.subject.Subject;
  * @param pinionAngle the joint's angle at the axle
  * @param steeper the greater of those that a single joint has
  * @param allowed the most at the speed it turns under torque
- * @param mismatch how far both angles differ, whichever way, for two single joints; how far the
- *     pinion points past the shaft, for a double joint
+ * @param mismatch how far both angles differ, for two single joints; 0 for a double joint, which
+ *     cancels by itself
  * @param splineLeft how far its slip spline stays in at droop
  * @param splineNeeded a third of it
  */

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import trammel.build.Build;
@@ -28,6 +29,7 @@ import trammel.judge.Judgement;
 import trammel.judge.Kind;
 import trammel.quantity.Quantity;
 import trammel.subject.Position;
+import trammel.subject.Side;
 
 /**
  * Parts of the catalog that settle a finding. Each is tried: fitted on the proposed build, derived
@@ -71,21 +73,26 @@ public final class Remedies {
     }
     List<Remedy> remedies = new ArrayList<>();
     for (PartKind kind : kinds(finding)) {
-      List<Part> candidates = new ArrayList<>();
+      List<List<Part>> candidates = new ArrayList<>();
       for (Part part : catalog.parts().values()) {
         if (part.kind() == kind && suits(part, at)) {
-          candidates.add(part);
+          both(part).ifPresent(candidates::add);
         }
       }
-      candidates.sort(Comparator.comparingDouble(part -> distance(part, build.after(at.get(0)))));
+      candidates.sort(
+          Comparator.comparingDouble(parts -> distance(parts.get(0), build.after(at.get(0)))));
       List<String> found = new ArrayList<>();
-      for (Part part : candidates) {
-        if (found.size() < NAMED && settles(finding, judged(part, at))) {
-          found.add(part.number());
+      List<String> numbers = new ArrayList<>();
+      for (List<Part> parts : candidates) {
+        if (found.size() < NAMED && settles(finding, judged(parts, at))) {
+          parts.forEach(part -> numbers.add(part.number()));
+          found.add(parts.stream().map(Part::number).collect(Collectors.joining(" with ")));
         }
       }
       if (!found.isEmpty()) {
-        remedies.add(new Remedy("part", kind.words() + " " + String.join(", ", found), found));
+        remedies.add(
+            new Remedy(
+                "part", kind.words() + " " + String.join(", ", found), List.copyOf(numbers)));
       }
     }
     return List.copyOf(remedies);
@@ -116,7 +123,8 @@ public final class Remedies {
   }
 
   /**
-   * Kinds to try: what the rule asks for, else the kinds that the fact concerns and the build adds.
+   * Kinds to try: what the rule asks for, else the kinds that the fact concerns and the build adds;
+   * for an alignment all that it concerns, since arms and links are bought for that.
    */
   private Set<PartKind> kinds(Finding finding) {
     if (finding.need() != null) {
@@ -128,7 +136,9 @@ public final class Remedies {
     Set<PartKind> kinds = new LinkedHashSet<>();
     if (concerns != null) {
       for (PartKind kind : concerns.value()) {
-        if (kind.takesThePlace() && (added.contains(kind) || kind == PartKind.FASTENER)) {
+        boolean bought =
+            kind.takesThePlace() && (added.contains(kind) || kind == PartKind.FASTENER);
+        if (bought || finding.kind() == Kind.ALIGNMENT) {
           kinds.add(kind);
         }
       }
@@ -145,7 +155,7 @@ public final class Remedies {
             || at.stream().allMatch(p -> p.axle().orElseThrow() == listing.axle());
     return vehicle
         && axle
-        && listing.hand() == null
+        && listing.hand() != Side.RIGHT
         && !build.after(at.get(0)).all(part.kind()).contains(part)
         && mounts(part, at.get(0));
   }
@@ -172,17 +182,43 @@ public final class Remedies {
     return true;
   }
 
-  private Build variant(Part part, List<Position> at) {
+  /**
+   * A part, or a handed one with the like of it for the other side; empty where that is missing.
+   */
+  private Optional<List<Part>> both(Part part) {
+    if (part.listing().hand() == null) {
+      return Optional.of(List.of(part));
+    }
+    String wanted = part.listing().name().replace("left", "right");
+    return catalog.parts().values().stream()
+        .filter(
+            other ->
+                other.kind() == part.kind()
+                    && other.listing().hand() == Side.RIGHT
+                    && other.listing().vehicles().equals(part.listing().vehicles())
+                    && other.listing().name().equals(wanted))
+        .findFirst()
+        .map(other -> List.of(part, other));
+  }
+
+  private Build variant(List<Part> parts, List<Position> at) {
     Map<Position, Equipment> proposed = new EnumMap<>(build.proposed());
-    at.forEach(position -> proposed.put(position, build.after(position).with(part)));
+    for (Position position : at) {
+      for (Part part : parts) {
+        Side hand = part.listing().hand();
+        if (hand == null || position.side().filter(hand::equals).isPresent()) {
+          proposed.compute(position, (key, now) -> (now == null ? Equipment.NONE : now).with(part));
+        }
+      }
+    }
     return build.proposing(proposed);
   }
 
   /** What decides with a part in place; tried once, since many findings ask for the same trial. */
-  private Set<String> judged(Part part, List<Position> at) {
+  private Set<String> judged(List<Part> parts, List<Position> at) {
     return tried.computeIfAbsent(
-        part.number() + at,
-        trial -> deciding(judge.judge(Derivation.facts(variant(part, at), on))));
+        parts.stream().map(Part::number).collect(Collectors.joining("+")) + at,
+        trial -> deciding(judge.judge(Derivation.facts(variant(parts, at), on))));
   }
 
   private static Set<String> deciding(Judgement judgement) {

@@ -121,20 +121,35 @@ class DemoTest {
       skerrow-cast-wheels.build | 5
           conflict wheel.seat-match@front-left:fastener
       skerrow-cast-wheels-right-nuts.build | 0
-      skerrow-own-color.build | 5
-          conflict clearance.bumper-end@front-left:bumper-end
+      skerrow-own-color.build | 4
           unproven clearance.rear-mount@front-left:rear-mount
-          hold order.leave-out@order:SI-1885-CC
+          hold order.hold-order@order:SI-1885-CC
+      skerrow-raised-mildly.build | 0
+          caution steering.set-alignment@front-left
+      skerrow-raised-to-the-stop.build | 3
+          alignment steering.caster-window@front-left
+          alignment steering.camber-window@front-right
+          possibly driveline.bar-shift-note@rear
+      skerrow-raised-with-arms.build | 0
+          caution steering.set-alignment@front-right
+      skerrow-rub-at-lock.build | 5
+          conflict clearance.rear-mount@front-left:rear-mount
+          conflict clearance.rear-mount@front-right:rear-mount
       skerrow-worn-fronts.build | 5
           conflict tire.drive-match@vehicle
           conflict height.spacer-bore@rear-left:LS-SK-R40S
-          unproven clearance.liner@front-left:liner
           companion tire.pressure-for-load@front
+      skerrow-wrong-hole.build | 0
+          caution driveline.bar-hole@rear
       stonecrop-raised.build | 5
           conflict height.spring-end@front-left:LS-SC-F40P
+          possibly steering.caster-thin@front
           possibly clearance.rear-mount-close@front-left:rear-mount
       stonecrop-rear-spacers.build | 5
           conflict height.spacer-flange@rear-left:LS-SC-R50W
+      stonecrop-steep-shaft.build | 5
+          alignment driveline.joint-angle@rear:rear-shaft
+          caution driveline.bar-shift-note@rear
       stonecrop-unmarked-wheels.build | 4
           unproven wheel.bore-too-small@front-left:wheel
           unproven wheel.wheel-load@rear-left:wheel
@@ -149,7 +164,7 @@ class DemoTest {
           companion order.piece-count@order:WN-1212-C
       cairnback-one-arm.order | 4
           companion order.sides@order:upper-arm
-          unjudged LB-UA-CB-L
+          unproven steering.caster-window@front-left
       millwren-second-set.order | 0
           caution tire.asymmetric@front-left:tire
       """;
