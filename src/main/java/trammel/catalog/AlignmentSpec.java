@@ -6,6 +6,7 @@ import static trammel.quantity.Instrument.CASTER_RACK;
 import static trammel.quantity.Instrument.STATED;
 import static trammel.quantity.Instrument.TOE_RACK;
 
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import trammel.quantity.Quantity;
 import trammel.read.Measured;
@@ -27,6 +28,12 @@ public record AlignmentSpec(
     @Measured(value = ANGLE, by = STATED, how = "maker's table", max = 3) Quantity sideToSideCamber,
     @Measured(value = ANGLE, by = STATED, how = "maker's table", max = 3) Quantity sideToSideCaster,
     Angles asSurveyed) {
+
+  /** Whether the maker states any of the angles. */
+  public boolean stated() {
+    return Stream.of(camber, caster, toe)
+        .anyMatch(window -> window.from().isKnown() || window.to().isKnown());
+  }
 
   /** What caster is told from. */
   public enum CasterFrom {

@@ -53,11 +53,9 @@ final class AlignmentFacts {
     for (Axle axle : Axle.values()) {
       AxleProfile profile = build.vehicle().axle(axle);
       boolean arm = build.changes(axle, PartKind.UPPER_ARM, PartKind.ECCENTRIC_BOLT);
-      boolean touched = arm || raised(axle);
-      boolean specified = profile.alignment().camber().from().isKnown();
-      boolean meant = specified || axle == Axle.FRONT || arm;
-      if (!profile.layout().beam() && meant && (touched || specified)) {
-        axle(axle, profile, Standing.ofChange(touched));
+      boolean meant = axle == Axle.FRONT || arm || profile.alignment().stated();
+      if (!profile.layout().beam() && meant && (arm || raised(axle))) {
+        axle(axle, profile, Standing.WORSE_OR_NEW);
       }
     }
   }
@@ -102,7 +100,7 @@ final class AlignmentFacts {
             wheel.camberMeans(),
             wheel.casterMeans()));
     Linkage linkage = profile.linkage();
-    if (wheel.tieRod() != null) {
+    if (wheel.depth() == WheelAlignment.Depth.SURVEYED) {
       derivation.facts.add(
           new ToeThread(
               Subject.of(position),

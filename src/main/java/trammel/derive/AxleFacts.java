@@ -22,7 +22,10 @@ import trammel.fact.Standing;
 import trammel.geometry.DragLink;
 import trammel.geometry.LinkChange;
 import trammel.geometry.PanhardBar;
+import trammel.quantity.Absence;
+import trammel.quantity.Constants;
 import trammel.quantity.Formula;
+import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
 import trammel.subject.Axle;
 import trammel.subject.Side;
@@ -72,7 +75,7 @@ final class AxleFacts {
       if (measured || parts || ride.wantsMeasuring()) {
         turn(axle, ride);
       }
-      if (axle == Axle.FRONT && profile.alignment().caster().from().isKnown()) {
+      if (axle == Axle.FRONT && profile.alignment().stated()) {
         caster(axle, profile, ride);
       }
       steering(axle, profile.location(), ride);
@@ -134,7 +137,7 @@ final class AxleFacts {
             low,
             "nothing can be set",
             true,
-            null);
+            Constants.mm(0));
     derivation.facts.add(
         new Alignment(
             Subject.of(axle),
@@ -173,6 +176,7 @@ final class AxleFacts {
     int proposed = collector.add(ride.proposed());
     Variables variables = collector.all();
     if (variables.missing() != null) {
+      unknownSteering(axle, Variables.absence(variables.missing()));
       return;
     }
     Gradient ahead = variables.variable(length);
@@ -198,6 +202,13 @@ final class AxleFacts {
     Optional<Gradient> mismatch = dragLink.mismatch(after, none, bar, change);
     Optional<Gradient> slope = bar.inclination(after, change);
     if (mismatch.isEmpty() || slope.isEmpty()) {
+      unknownSteering(
+          axle,
+          new Absence(
+              "drag link and panhard bar",
+              "they do not reach the proposed height",
+              Instrument.READ,
+              "raise it less"));
       return;
     }
     derivation.facts.add(
@@ -218,6 +229,16 @@ final class AxleFacts {
             then.called("bump steer before"),
             now,
             MORE.linear(1, now, -1, then)));
+  }
+
+  private void unknownSteering(Axle axle, Absence why) {
+    Quantity unknown = Quantity.absent(ANGLE, why);
+    derivation.facts.add(
+        new LinkMismatch(
+            Subject.of(axle), Standing.WORSE_OR_NEW, List.of(), unknown, unknown, unknown));
+    derivation.facts.add(
+        new BumpSteer(
+            Subject.of(axle), Standing.WORSE_OR_NEW, List.of(), unknown, unknown, unknown));
   }
 
   /** A drag link over its panhard bar. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -18,6 +19,7 @@ import trammel.catalog.BeamLocation.BarRoom;
 import trammel.catalog.BeamLocation.Panhard;
 import trammel.catalog.PartKind;
 import trammel.catalog.SurveyPoint;
+import trammel.catalog.SuspensionPart;
 import trammel.catalog.SuspensionPart.PanhardBracket;
 import trammel.catalog.SuspensionPart.PanhardBracket.BarEnd;
 import trammel.catalog.SuspensionPart.PanhardBracket.Hole;
@@ -26,6 +28,7 @@ import trammel.fact.Standing;
 import trammel.geometry.LinkChange;
 import trammel.geometry.PanhardBar;
 import trammel.geometry.Rods;
+import trammel.quantity.Absence;
 import trammel.quantity.Constants;
 import trammel.quantity.Formula;
 import trammel.quantity.Instrument;
@@ -155,7 +158,7 @@ final class BarFacts {
     private final int found;
     private final @Nullable PanhardBracket bracket;
     private final List<Integer> rises = new ArrayList<>();
-    private final trammel.catalog.SuspensionPart.@Nullable PanhardBar newBar;
+    private final SuspensionPart.@Nullable PanhardBar newBar;
     private final int shortest;
     private final int longest;
 
@@ -177,9 +180,7 @@ final class BarFacts {
       }
       newBar =
           build.changes(axle, PartKind.PANHARD_BAR)
-              ? after
-                  .one(PartKind.PANHARD_BAR, trammel.catalog.SuspensionPart.PanhardBar.class)
-                  .orElse(null)
+              ? after.one(PartKind.PANHARD_BAR, SuspensionPart.PanhardBar.class).orElse(null)
               : null;
       shortest = newBar == null ? -1 : collector.add(newBar.lengthFrom());
       longest = newBar == null ? -1 : collector.add(newBar.lengthTo());
@@ -198,6 +199,7 @@ final class BarFacts {
       Quantity missing = variables.missing();
       if (missing != null) {
         derivation.facts.add(facts.unmeasured(axle));
+        panhard.rooms().forEach(room -> room(facts, room, unknown(Variables.absence(missing)), ""));
         return;
       }
       PanhardBar<Gradient> bar =
@@ -321,11 +323,25 @@ final class BarFacts {
                       .orElseThrow());
     }
 
+    private static Quantity unknown(Absence why) {
+      return Quantity.absent(LENGTH, why);
+    }
+
+    private void room(BarFacts facts, BarRoom room, Quantity gap, String pose) {
+      derivation.facts.add(
+          new trammel.fact.BarRoom(
+              Subject.of(axle, room.obstacle().replace(' ', '-')),
+              Standing.WORSE_OR_NEW,
+              facts.numbers(axle),
+              room.obstacle(),
+              gap,
+              pose));
+    }
+
     private void room(BarFacts facts, BarRoom room, PanhardBar<Gradient> bar, Fitting fitting) {
-      if (!room.radius().isKnown()
-          || !profile.bumpTravel().isKnown()
-          || !profile.droopTravel().isKnown()
-          || !known(room)) {
+      Optional<Quantity> missing = missing(room);
+      if (missing.isPresent()) {
+        room(facts, room, unknown(Variables.absence(missing.get())), "");
         return;
       }
       @Nullable Rods closest = null;
@@ -345,16 +361,11 @@ final class BarFacts {
         }
       }
       if (closest != null) {
-        derivation.facts.add(
-            new trammel.fact.BarRoom(
-                Subject.of(axle, room.obstacle().replace(' ', '-')),
-                Standing.WORSE_OR_NEW,
-                facts.numbers(axle),
-                room.obstacle(),
-                gap(room, bar, fitting, closest, where),
-                where <= low + 1
-                    ? "on the bump stop"
-                    : where >= high - 1 ? "hanging" : "in between"));
+        room(
+            facts,
+            room,
+            gap(room, bar, fitting, closest, where),
+            where <= low + 1 ? "on the bump stop" : where >= high - 1 ? "hanging" : "in between");
       }
     }
 
@@ -423,15 +434,19 @@ final class BarFacts {
           room.radius());
     }
 
-    private static boolean known(BarRoom room) {
-      return java.util.stream.Stream.of(
+    private Optional<Quantity> missing(BarRoom room) {
+      return Stream.of(
+              profile.bumpTravel(),
+              profile.droopTravel(),
+              room.radius(),
               room.from().fore(),
               room.from().out(),
               room.from().up(),
               room.to().fore(),
               room.to().out(),
               room.to().up())
-          .allMatch(Quantity::isKnown);
+          .filter(quantity -> !quantity.isKnown())
+          .findFirst();
     }
 
     private static Vector3D left(SurveyPoint point) {

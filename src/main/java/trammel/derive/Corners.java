@@ -23,6 +23,7 @@ import trammel.geometry.Heading;
 import trammel.geometry.OutOfReach;
 import trammel.geometry.WheelTravel;
 import trammel.quantity.Absence;
+import trammel.quantity.Dimension;
 import trammel.quantity.Formula;
 import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
@@ -118,6 +119,18 @@ final class Corners {
     return surveyed(position) && missing(position, rake(position)).isEmpty()
         ? Optional.of(solve(position)).filter(corner -> corner.solved().isPresent())
         : Optional.empty();
+  }
+
+  /** Why a surveyed wheel cannot be solved: what of it nobody has given, or where it ends. */
+  Absence unsolved(Position position) {
+    Optional<Quantity> missing = missing(position, rake(position));
+    return missing.isPresent()
+        ? Variables.absence(missing.get())
+        : new Absence(
+            "linkage",
+            limit(position).orElse("it does not reach the proposed height"),
+            Instrument.READ,
+            "raise it less");
   }
 
   /** What keeps a wheel's linkage from the proposed height, where something does. */
@@ -263,6 +276,15 @@ final class Corners {
             : absence;
     Quantity unknown = Quantity.absent(ANGLE, reason);
     return new WheelAlignment(
-        Depth.SURVEYED, unknown, unknown, unknown, true, unknown, true, "not known", true, null);
+        Depth.SURVEYED,
+        unknown,
+        unknown,
+        unknown,
+        true,
+        unknown,
+        true,
+        "not known",
+        true,
+        Quantity.absent(Dimension.LENGTH, reason));
   }
 }

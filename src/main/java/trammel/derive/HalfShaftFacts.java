@@ -86,21 +86,18 @@ final class HalfShaftFacts {
         boolean farther =
             drop || build.changes(position, PartKind.UPPER_ARM, PartKind.STRUT_TOP_SPACER);
         boolean touched = farther || !lift.isKnown() || lift.value() != 0;
-        if (shaft != null && touched) {
-          derivation
-              .corners(axle)
-              .solvable(position)
-              .filter(corner -> corner.model().bounded())
-              .ifPresent(
-                  corner -> new Shaft(position, shaft, corner, Standing.ofChange(farther)).add());
-        } else if (drop) {
-          unmeasured(position);
+        Optional<Corners.Surveyed> corner =
+            derivation.corners(axle).solvable(position).filter(solved -> solved.model().bounded());
+        if (shaft != null && touched && corner.isPresent()) {
+          new Shaft(position, shaft, corner.get(), Standing.ofChange(farther)).add();
+        } else if (drop || (shaft != null && touched)) {
+          unmeasured(position, Standing.ofChange(farther));
         }
       }
     }
   }
 
-  private void unmeasured(Position position) {
+  private void unmeasured(Position position, Standing standing) {
     String what = "half shaft of the " + position.toString().replace('-', ' ');
     Quantity angle =
         Figures.missing(
@@ -111,7 +108,7 @@ final class HalfShaftFacts {
     derivation.facts.add(
         new trammel.fact.HalfShaft(
             Subject.of(position),
-            Standing.WORSE_OR_NEW,
+            standing,
             numbers(position),
             angle,
             angle,
@@ -195,6 +192,7 @@ final class HalfShaftFacts {
       Optional<Stand> left = stand(droop, rack);
       Optional<Stand> right = stand(droop, rack.negate());
       if (rest.isEmpty() || hanging.isEmpty() || up.isEmpty()) {
+        unmeasured(position, standing);
         return;
       }
       Quantity outer = hanging.get().outerAngle();

@@ -30,6 +30,7 @@ import trammel.geometry.OutOfReach;
 import trammel.geometry.Pose;
 import trammel.geometry.Rods;
 import trammel.geometry.WheelTravel;
+import trammel.quantity.Absence;
 import trammel.quantity.Constants;
 import trammel.quantity.Decision;
 import trammel.quantity.Formula;
@@ -61,6 +62,13 @@ final class LinkageFacts {
   /** Travel over which bump steer is told (mm): rules of the trade tell it over an inch. */
   private static final double OVER = 25;
 
+  private static final Absence UNBOUNDED =
+      new Absence(
+          "travel and lock",
+          "bump travel, droop travel and the rack's travel are not all known",
+          Instrument.TAPE,
+          "tape: stop to its seat at rest, rest to hanging, rack from lock to lock");
+
   /** Steps of the upper arm's travel in which its room is looked for. */
   private static final int STEPS = 12;
 
@@ -90,40 +98,67 @@ final class LinkageFacts {
           new Wheel(position, profile.linkage(), corner.get(), Standing.ofChange(farther), lift)
               .add();
         } else if (standing == Standing.WORSE_OR_NEW && !profile.layout().beam()) {
-          outOfReach(position, standing);
-          swing(position, standing, lift, profile.linkage());
+          if (derivation.corners(axle).surveyed(position)) {
+            unsolved(position, profile.linkage());
+          }
+          swing(
+              position,
+              standing,
+              lift,
+              profile.linkage(),
+              new Absence(
+                  "swing of the upper ball joint",
+                  "its hard points are not surveyed",
+                  Instrument.HARD_POINT,
+                  "survey the front hard points, or hang the wheel and look at the joint"));
         }
       }
     }
   }
 
-  /** A height that the linkage does not come to at all. */
-  private void outOfReach(Position position, Standing standing) {
+  /** A linkage of which something is missing, or that does not come to the proposed height. */
+  private void unsolved(Position position, Linkage linkage) {
     Corners corners = derivation.corners(position.axle().orElseThrow());
-    corners
-        .limit(position)
-        .ifPresent(
-            limit ->
-                derivation.facts.add(
-                    new LinkageReach(
-                        Subject.of(position), standing, List.of(), Decision.NOT_MET, limit)));
+    Optional<String> limit = corners.limit(position);
+    Absence why = corners.unsolved(position);
+    Quantity angle = Quantity.absent(ANGLE, why);
+    derivation.facts.add(
+        new BumpSteer(
+            Subject.of(position), Standing.WORSE_OR_NEW, arms(position), angle, angle, angle));
+    reach(position, limit.isPresent() ? Decision.NOT_MET : Decision.ABSENT, limit.orElse(""));
+    linkage
+        .armRooms()
+        .forEach(
+            room -> room(position, Standing.WORSE_OR_NEW, room, Quantity.absent(LENGTH, why), ""));
   }
 
-  /** Without hard points nobody knows how far the joint swings. */
-  private void swing(Position position, Standing standing, Quantity lift, Linkage linkage) {
-    Quantity unknown =
-        Figures.missing(
-            ANGLE,
-            "swing of the upper ball joint",
-            "its hard points are not surveyed",
-            Instrument.HARD_POINT,
-            "survey the front hard points, or hang the wheel and look at the joint");
+  private void reach(Position position, Decision reaches, String limit) {
+    derivation.facts.add(
+        new LinkageReach(
+            Subject.of(position), Standing.WORSE_OR_NEW, arms(position), reaches, limit));
+  }
+
+  private void room(
+      Position position, Standing standing, Linkage.ArmRoom room, Quantity gap, String pose) {
+    derivation.facts.add(
+        new ArmRoom(
+            Subject.of(position, room.obstacle().replace(' ', '-')),
+            standing,
+            arms(position),
+            room.obstacle(),
+            gap,
+            pose));
+  }
+
+  /** A swing that nobody knows. */
+  private void swing(
+      Position position, Standing standing, Quantity lift, Linkage linkage, Absence why) {
     derivation.facts.add(
         new JointSwing(
             Subject.of(position),
             standing,
             arms(position),
-            unknown,
+            Quantity.absent(ANGLE, why),
             linkage.upperSwing().limit(),
             lift,
             "hanging"));
@@ -172,6 +207,15 @@ final class LinkageFacts {
         reach();
         swing();
         linkage.armRooms().forEach(this::room);
+      } else {
+        LinkageFacts.this.reach(position, Decision.ABSENT, "");
+        LinkageFacts.this.swing(position, standing, lift, linkage, UNBOUNDED);
+        linkage
+            .armRooms()
+            .forEach(
+                room ->
+                    LinkageFacts.this.room(
+                        position, standing, room, Quantity.absent(LENGTH, UNBOUNDED), ""));
       }
     }
 
@@ -246,13 +290,10 @@ final class LinkageFacts {
           }
         }
       }
-      derivation.facts.add(
-          new LinkageReach(
-              subject(),
-              Standing.WORSE_OR_NEW,
-              arms(position),
-              Decision.of(limit == null),
-              limit == null ? "it goes from droop to bump and from lock to lock" : limit));
+      LinkageFacts.this.reach(
+          position,
+          Decision.of(limit == null),
+          limit == null ? "it goes from droop to bump and from lock to lock" : limit);
     }
 
     private void swing() {
@@ -263,6 +304,7 @@ final class LinkageFacts {
       Gradient droop = turned(model.endVariable(CornerModel.DROOP).negate(), surveyed);
       Gradient bump = turned(model.endVariable(CornerModel.BUMP), surveyed);
       if (droop == null || bump == null) {
+        LinkageFacts.this.swing(position, standing, lift, linkage, UNBOUNDED);
         return;
       }
       boolean hanging = droop.getValue() >= bump.getValue();
@@ -304,7 +346,15 @@ final class LinkageFacts {
               room.to().fore(),
               room.to().out(),
               room.to().up());
-      if (!ends.stream().allMatch(Quantity::isKnown)) {
+      Optional<Quantity> missing =
+          ends.stream().filter(quantity -> !quantity.isKnown()).findFirst();
+      if (missing.isPresent()) {
+        LinkageFacts.this.room(
+            position,
+            standing,
+            room,
+            Quantity.absent(LENGTH, Variables.absence(missing.get())),
+            "");
         return;
       }
       Vector3D from = SurveyedShape.vector(room.from());
@@ -332,16 +382,12 @@ final class LinkageFacts {
         }
       }
       if (closest != null) {
-        derivation.facts.add(
-            new ArmRoom(
-                Subject.of(position, room.obstacle().replace(' ', '-')),
-                standing,
-                arms(position),
-                room.obstacle(),
-                gap(room, closest, leg, where),
-                where <= droop + 1
-                    ? "hanging"
-                    : where >= bump - 1 ? "on the bump stop" : "in between"));
+        LinkageFacts.this.room(
+            position,
+            standing,
+            room,
+            gap(room, closest, leg, where),
+            where <= droop + 1 ? "hanging" : where >= bump - 1 ? "on the bump stop" : "in between");
       }
     }
 

@@ -12,6 +12,7 @@ import trammel.catalog.SuspensionPart.UpperArm;
 import trammel.derive.WheelAlignment.Depth;
 import trammel.quantity.Absence;
 import trammel.quantity.Constants;
+import trammel.quantity.Dimension;
 import trammel.quantity.Formula;
 import trammel.quantity.Input;
 import trammel.quantity.Instrument;
@@ -117,7 +118,13 @@ final class RackAlignment {
         caster.low,
         "set it on the rack: no hard points tell which adjuster does what",
         true,
-        null);
+        Quantity.absent(
+            Dimension.LENGTH,
+            new Absence(
+                "change of the tie rod",
+                "its hard points are not surveyed",
+                Instrument.HARD_POINT,
+                "survey the front hard points")));
   }
 
   private static Angle angle(

@@ -1,6 +1,5 @@
 package trammel.derive;
 
-import org.jspecify.annotations.Nullable;
 import trammel.catalog.AlignmentSpec;
 import trammel.quantity.Formula;
 import trammel.quantity.Quantity;
@@ -14,7 +13,7 @@ import trammel.quantity.Quantity;
  * @param casterReserve the same for caster
  * @param setting the best setting in words
  * @param turned whether anything must be turned to come into the windows
- * @param tieRod how much longer the tie rod becomes; null where hard points do not tell
+ * @param tieRod how much longer the tie rod becomes
  */
 record WheelAlignment(
     Depth depth,
@@ -26,7 +25,7 @@ record WheelAlignment(
     boolean casterLow,
     String setting,
     boolean turned,
-    @Nullable Quantity tieRod) {
+    Quantity tieRod) {
 
   /** How well the geometry of an axle is known, by what is there. */
   enum Depth {

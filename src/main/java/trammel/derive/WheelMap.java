@@ -112,7 +112,7 @@ public record WheelMap(
     List<WheelMap> maps = new ArrayList<>();
     for (Axle axle : Axle.values()) {
       AxleProfile profile = build.vehicle().axle(axle);
-      boolean specified = profile.alignment().camber().from().isKnown();
+      boolean specified = profile.alignment().stated();
       if (profile.layout().beam() || !(axle == Axle.FRONT || specified)) {
         continue;
       }
