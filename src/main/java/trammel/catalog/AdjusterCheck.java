@@ -24,9 +24,9 @@ final class AdjusterCheck {
   }
 
   /** What an upper arm brings can move its own joints only. */
-  void ofUpperArm(SuspensionPart.UpperArm arm) {
-    check(arm.adjusters());
-    for (Adjuster adjuster : arm.adjusters()) {
+  void ofUpperArm(List<Adjuster> adjusters) {
+    check(adjusters);
+    for (Adjuster adjuster : adjusters) {
       for (HardPoint point : adjuster.moves().points()) {
         if (point.name().startsWith("LOWER")) {
           faults.at(

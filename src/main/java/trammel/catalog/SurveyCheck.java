@@ -28,7 +28,7 @@ final class SurveyCheck {
     }
     for (Part part : parts) {
       if (part instanceof SuspensionPart.UpperArm arm) {
-        new AdjusterCheck(faults).ofUpperArm(arm);
+        new AdjusterCheck(faults).ofUpperArm(arm.adjusters());
       }
     }
   }
