@@ -25,7 +25,7 @@ public record Adjuster(
     Place place,
     @Required Moves moves,
     @Required Means means,
-    @Measured(value = LENGTH, by = CALIPER, how = "half its total throw", max = 25)
+    @Measured(value = LENGTH, by = CALIPER, how = "half its total throw", min = 0, max = 25)
         Quantity eccentricity,
     @Measured(value = LENGTH, by = CALIPER, how = "caliper", min = -60, max = 60) Quantity from,
     @Measured(value = LENGTH, by = CALIPER, how = "caliper", min = -60, max = 60) Quantity to,

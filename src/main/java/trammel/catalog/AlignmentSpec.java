@@ -25,8 +25,10 @@ public record AlignmentSpec(
     Window camber,
     Window caster,
     Window toe,
-    @Measured(value = ANGLE, by = STATED, how = "maker's table", max = 3) Quantity sideToSideCamber,
-    @Measured(value = ANGLE, by = STATED, how = "maker's table", max = 3) Quantity sideToSideCaster,
+    @Measured(value = ANGLE, by = STATED, how = "maker's table", min = 0, max = 3)
+        Quantity sideToSideCamber,
+    @Measured(value = ANGLE, by = STATED, how = "maker's table", min = 0, max = 3)
+        Quantity sideToSideCaster,
     Angles asSurveyed) {
 
   /** Whether the maker states any of the angles. */

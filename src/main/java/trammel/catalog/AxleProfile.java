@@ -56,9 +56,10 @@ public record AxleProfile(
     Brake brake,
     @Measured(value = LENGTH, by = FENDER, how = "hub center to fender edge", min = 250, max = 900)
         Quantity fenderHeight,
-    @Measured(value = LENGTH, by = TAPE, how = "stop to its seat at rest", max = 350)
+    @Measured(value = LENGTH, by = TAPE, how = "stop to its seat at rest", min = 0, max = 350)
         Quantity bumpTravel,
-    @Measured(value = LENGTH, by = TAPE, how = "rest to hanging", max = 400) Quantity droopTravel,
+    @Measured(value = LENGTH, by = TAPE, how = "rest to hanging", min = 0, max = 400)
+        Quantity droopTravel,
     @Measured(
             value = RATIO,
             by = STATED,
@@ -78,6 +79,7 @@ public record AxleProfile(
             value = LENGTH,
             by = TAPE,
             how = "tread to the nearest line, spring or fender",
+            min = 0,
             max = 300)
         Quantity chainRoom,
     Map<Station, StationProfile> stations,
@@ -142,9 +144,19 @@ public record AxleProfile(
    * @param end the shape the seat was made for
    */
   public record SpringSeat(
-      @Measured(value = LENGTH, by = CALIPER, how = "caliper over the seat's pilot", max = 300)
+      @Measured(
+              value = LENGTH,
+              by = CALIPER,
+              how = "caliper over the seat's pilot",
+              min = 0,
+              max = 300)
           Quantity pinDiameter,
-      @Measured(value = LENGTH, by = CALIPER, how = "caliper across the seat's cup", max = 400)
+      @Measured(
+              value = LENGTH,
+              by = CALIPER,
+              how = "caliper across the seat's cup",
+              min = 0,
+              max = 400)
           Quantity cupDiameter,
       SuspensionPart.@Nullable EndShape end) {}
 }

@@ -34,7 +34,7 @@ public record BeamLocation(
       @Required String obstacle,
       @Required SurveyPoint from,
       @Required SurveyPoint to,
-      @Measured(value = LENGTH, by = TAPE, how = "tape", max = 300) Quantity radius,
+      @Measured(value = LENGTH, by = TAPE, how = "tape", min = 0, max = 300) Quantity radius,
       boolean onAxle) {}
 
   /**

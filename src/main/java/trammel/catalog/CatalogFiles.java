@@ -68,6 +68,7 @@ public final class CatalogFiles {
         .forEach(family -> family.parts().forEach(part -> put(parts, part, problems)));
     problems.refuseIfAny();
     new References(parts, problems).check(vehicles.values());
+    new SurveyCheck(problems).check(vehicles.values(), parts.values());
     problems.refuseIfAny();
     return new Catalog(
         head.orElseThrow().catalog(), head.orElseThrow().currency(), vehicles, parts);

@@ -65,6 +65,7 @@ public record Linkage(
               value = LENGTH,
               by = TAPE,
               how = "thread showing against the end's length",
+              min = 0,
               max = 120)
           Quantity engaged) {}
 
@@ -80,7 +81,7 @@ public record Linkage(
       @Required String obstacle,
       @Required SurveyPoint from,
       @Required SurveyPoint to,
-      @Measured(value = LENGTH, by = TAPE, how = "caliper", max = 200) Quantity radius) {}
+      @Measured(value = LENGTH, by = TAPE, how = "caliper", min = 0, max = 200) Quantity radius) {}
 
   /**
    * How far a ball joint swings.
@@ -89,9 +90,19 @@ public record Linkage(
    * @param atRest how far it stands from its middle as surveyed
    */
   public record Swing(
-      @Measured(value = ANGLE, by = STATED, how = "swing a loose joint from stop to stop", max = 60)
+      @Measured(
+              value = ANGLE,
+              by = STATED,
+              how = "swing a loose joint from stop to stop",
+              min = 0,
+              max = 60)
           Quantity limit,
-      @Measured(value = ANGLE, by = STATED, how = "angle of the stud against its housing", max = 60)
+      @Measured(
+              value = ANGLE,
+              by = STATED,
+              how = "angle of the stud against its housing",
+              min = 0,
+              max = 60)
           Quantity atRest) {}
 
   /** The ends of a spring, a damper or a link. */
@@ -111,12 +122,12 @@ public record Linkage(
   public record HalfShaftProfile(
       @Required SurveyPoint inner,
       @Required SurveyPoint outer,
-      @Measured(value = ANGLE, by = STATED, how = "ask the shaft's maker", max = 60)
+      @Measured(value = ANGLE, by = STATED, how = "ask the shaft's maker", min = 0, max = 60)
           Quantity innerLimit,
-      @Measured(value = ANGLE, by = STATED, how = "ask the shaft's maker", max = 60)
+      @Measured(value = ANGLE, by = STATED, how = "ask the shaft's maker", min = 0, max = 60)
           Quantity outerLimit,
-      @Measured(value = LENGTH, by = TAPE, how = "joint apart, boot off", max = 80)
+      @Measured(value = LENGTH, by = TAPE, how = "joint apart, boot off", min = 0, max = 80)
           Quantity plungeOut,
-      @Measured(value = LENGTH, by = TAPE, how = "joint apart, boot off", max = 80)
+      @Measured(value = LENGTH, by = TAPE, how = "joint apart, boot off", min = 0, max = 80)
           Quantity plungeIn) {}
 }

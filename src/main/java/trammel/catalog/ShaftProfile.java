@@ -47,9 +47,9 @@ public record ShaftProfile(
     @Nullable Turns turns,
     @Measured(value = SPEED, by = STATED, how = "vehicle's handbook", min = 10, max = 250)
         Quantity topSpeed,
-    @Measured(value = LENGTH, by = TAPE, how = "mark and pull it apart", max = 250)
+    @Measured(value = LENGTH, by = TAPE, how = "mark and pull it apart", min = 0, max = 250)
         Quantity splineEngaged,
-    @Measured(value = LENGTH, by = TAPE, how = "mark and push it together", max = 250)
+    @Measured(value = LENGTH, by = TAPE, how = "mark and push it together", min = 0, max = 250)
         Quantity splineFull) {
 
   /** What its ends are. */

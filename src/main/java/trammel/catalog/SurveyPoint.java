@@ -3,6 +3,7 @@ package trammel.catalog;
 import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Instrument.HARD_POINT;
 
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.jspecify.annotations.Nullable;
 import trammel.quantity.Quantity;
 import trammel.read.Measured;
@@ -27,4 +28,16 @@ public record SurveyPoint(
     @Required @Measured(value = LENGTH, by = HARD_POINT, how = "survey", min = -1300, max = 1300)
         Quantity out,
     @Required @Measured(value = LENGTH, by = HARD_POINT, how = "survey", min = -100, max = 2500)
-        Quantity up) {}
+        Quantity up) {
+
+  /** Fore, out and up (mm), {@code out} toward whichever side it counts to. */
+  Vector3D vector() {
+    return new Vector3D(fore.value(), out.value(), up.value());
+  }
+
+  /** Fore, left and up (mm); a point of both sides is the left one. */
+  Vector3D inVehicle() {
+    double left = side == Side.RIGHT ? -out.value() : out.value();
+    return new Vector3D(fore.value(), left, up.value());
+  }
+}

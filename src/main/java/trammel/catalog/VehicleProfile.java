@@ -64,7 +64,7 @@ public record VehicleProfile(
         Quantity centerOfGravity,
     @Measured(value = RATIO, by = STATED, how = "maker's table", min = 0.5, max = 1)
         Quantity raisedShare,
-    @Measured(value = RATIO, by = STATED, how = "vehicle's handbook", max = 0.1)
+    @Measured(value = RATIO, by = STATED, how = "vehicle's handbook", min = 0, max = 0.1)
         Quantity driveMatch,
     List<String> book,
     @Required AxleProfile front,
@@ -110,7 +110,12 @@ public record VehicleProfile(
               min = 100,
               max = 500)
           Quantity maxWidth,
-      @Measured(value = MASS, by = WEIGHED, how = "maker's limit on the hinge or hanger", max = 150)
+      @Measured(
+              value = MASS,
+              by = WEIGHED,
+              how = "maker's limit on the hinge or hanger",
+              min = 0,
+              max = 150)
           Quantity maxMass) {
     /** How it is held. */
     public enum Kind {

@@ -12,6 +12,7 @@ public final class Input {
   private final String file;
   private final String path;
   private final int line;
+  private final int column;
   private final String source;
   private final Instrument instrument;
 
@@ -23,9 +24,28 @@ public final class Input {
    * @param instrument how it was come by
    */
   public Input(String file, String path, int line, @Nullable String source, Instrument instrument) {
+    this(file, path, line, 0, source, instrument);
+  }
+
+  /**
+   * @param file the file it stands in, or the name of the table
+   * @param path the keys that lead to it
+   * @param line its line, from 1; 0 where it has none
+   * @param column its column in characters, from 1; 0 where it is not known
+   * @param source who says so: a document, the maker, a person
+   * @param instrument how it was come by
+   */
+  public Input(
+      String file,
+      String path,
+      int line,
+      int column,
+      @Nullable String source,
+      Instrument instrument) {
     this.file = file;
     this.path = path;
     this.line = line;
+    this.column = column;
     this.source = source == null ? "" : source;
     this.instrument = instrument;
   }
@@ -40,6 +60,11 @@ public final class Input {
 
   public int line() {
     return line;
+  }
+
+  /** Its column in characters, from 1; 0 where it is not known. */
+  public int column() {
+    return column;
   }
 
   public String source() {

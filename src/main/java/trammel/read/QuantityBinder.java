@@ -151,7 +151,13 @@ final class QuantityBinder {
       return null;
     }
     Input input =
-        new Input(text.place().file(), whole.path(), text.place().line(), scope.source(), by);
+        new Input(
+            text.place().file(),
+            whole.path(),
+            text.place().line(),
+            text.place().column(),
+            scope.source(),
+            by);
     return Quantity.read(name, dimension, reading.value(), expanded, input);
   }
 

@@ -91,8 +91,8 @@ public final class QuantityWriter {
     return close ? number + symbol : number + " " + symbol;
   }
 
-  /** A kept value that a programmer wrote. */
-  static String shortest(Dimension dimension, double kept) {
+  /** A kept value with its unit, in no more digits than it has: {@code 0.82 mm}. */
+  public static String shortest(Dimension dimension, double kept) {
     return withUnit(digits(kept), dimension.unit());
   }
 
