@@ -1,5 +1,7 @@
 package trammel;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -79,6 +81,17 @@ class FlowTest {
         .dependOnClassesThat()
         .resideInAnyPackage(
             "trammel.catalog..", "trammel.build..", "trammel.fact..", "trammel.read..")
+        .check(PROGRAM);
+  }
+
+  @Test
+  void geometryKnowsNothingElseOfTheProgram() {
+    noClasses()
+        .that()
+        .resideInAPackage("trammel.geometry..")
+        .should()
+        .dependOnClassesThat(
+            resideInAPackage("trammel..").and(resideOutsideOfPackage("trammel.geometry..")))
         .check(PROGRAM);
   }
 }

@@ -7,10 +7,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
+import org.hipparchus.util.FieldSinCos;
 import org.jspecify.annotations.Nullable;
 import trammel.catalog.Adjuster;
 import trammel.catalog.Linkage;
@@ -39,6 +41,7 @@ final class CornerModel {
   private final int[] heights;
   private final int @Nullable [] armShift;
   private final int[] ends;
+  private final @Nullable Vector3D pitmanPivot;
   private final List<Turn> turns = new ArrayList<>();
   private final Set<Integer> shared = new LinkedHashSet<>();
   private final Variables variables;
@@ -89,6 +92,9 @@ final class CornerModel {
             collector.add(eccentric ? adjuster.eccentricity() : adjuster.to())
           });
     }
+    SurveyPoint pitman = linkage.steering().pitmanPivot();
+    pitmanPivot =
+        pitman != null && SurveyedShape.known(pitman) ? SurveyedShape.vector(pitman) : null;
     this.ends = ends.stream().mapToInt(end -> end.isKnown() ? collector.add(end) : -1).toArray();
     variables = collector.all();
     if (variables.missing() == null) {
@@ -104,7 +110,25 @@ final class CornerModel {
   static final int BUMP = 0;
 
   static final int DROOP = 1;
-  static final int RACK = 2;
+  static final int LOCK = 2;
+
+  /**
+   * Where the tie rod's inner end is once the steering is turned: along a rack (mm), or about a
+   * pitman or idler arm's upright pivot (degrees).
+   */
+  <T extends CalculusFieldElement<T>> FieldVector3D<T> steered(FieldVector3D<T> straight, T steer) {
+    Vector3D pivot = pitmanPivot;
+    if (pivot == null) {
+      return straight.add(new FieldVector3D<>(steer, Vector3D.PLUS_J));
+    }
+    FieldSinCos<T> turn = steer.toRadians().sinCos();
+    T fore = straight.getX().subtract(pivot.getX());
+    T out = straight.getY().subtract(pivot.getY());
+    return new FieldVector3D<>(
+        fore.multiply(turn.cos()).subtract(out.multiply(turn.sin())).add(pivot.getX()),
+        fore.multiply(turn.sin()).add(out.multiply(turn.cos())).add(pivot.getY()),
+        straight.getZ());
+  }
 
   /** Whether all that bounds a sweep is known. */
   boolean bounded() {

@@ -15,6 +15,7 @@ import trammel.catalog.Adjuster;
 import trammel.catalog.AlignmentSpec.Angles;
 import trammel.catalog.AxleProfile;
 import trammel.catalog.AxleProfile.Layout;
+import trammel.catalog.Linkage;
 import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.Shift;
 import trammel.catalog.SuspensionPart.UpperArm;
@@ -49,6 +50,7 @@ final class Corners {
   private List<Double> solvedFor = List.of();
 
   private Optional<SurveyedAlignment.Solved> solved = Optional.empty();
+  private Optional<CornerPoses> poses = Optional.empty();
 
   Corners(Derivation derivation, Axle axle, HeightFacts heights) {
     this.derivation = derivation;
@@ -62,7 +64,8 @@ final class Corners {
       CornerModel model,
       Variables variables,
       SurveyedAlignment alignment,
-      Optional<SurveyedAlignment.Solved> solved) {}
+      Optional<SurveyedAlignment.Solved> solved,
+      Optional<CornerPoses> poses) {}
 
   /** The alignment of a wheel at the depth at which it is known. */
   WheelAlignment alignment(Position position) {
@@ -105,9 +108,10 @@ final class Corners {
     values.add(angles(shown).caster().value());
     if (!values.equals(solvedFor)) {
       solved = alignment.solve();
+      poses = solved.map(found -> new CornerPoses(model, found.best().settings()));
       solvedFor = values;
     }
-    return new Surveyed(model, variables, alignment, solved);
+    return new Surveyed(model, variables, alignment, solved, poses);
   }
 
   private Quantity rake(Position position) {
@@ -195,7 +199,12 @@ final class Corners {
         List.of(
             profile.bumpTravel(),
             DROOP.linear(1, profile.droopTravel(), 1, heights.droopAdded(position)),
-            profile.linkage().steering().rackTravel()));
+            lock(profile.linkage().steering())));
+  }
+
+  /** Steering from straight ahead to either lock: of a pitman arm where there is one. */
+  private static Quantity lock(Linkage.Steering steering) {
+    return steering.pitmanPivot() == null ? steering.rackTravel() : steering.pitmanAngle();
   }
 
   private Angles angles(Optional<Printout> shown) {

@@ -22,7 +22,6 @@ import trammel.geometry.Heading;
 import trammel.geometry.Mount;
 import trammel.geometry.Mount.Carrier;
 import trammel.geometry.Pose;
-import trammel.geometry.WheelTravel;
 import trammel.quantity.Constants;
 import trammel.quantity.Dimension;
 import trammel.quantity.Formula;
@@ -132,6 +131,7 @@ final class HalfShaftFacts {
     private final CornerModel model;
     private final Variables variables;
     private final SurveyedAlignment.Solved solved;
+    private final CornerPoses poses;
     private final DoubleWishbone<Gradient> linkage;
     private final @Nullable Mount<Gradient> joint;
 
@@ -142,8 +142,9 @@ final class HalfShaftFacts {
       this.model = corner.model();
       this.variables = corner.variables();
       this.solved = corner.solved().orElseThrow();
-      this.linkage = model.varied(true, solved.best().settings());
-      DoubleWishbone<Gradient> surveyed = model.varied(false, List.of());
+      this.poses = corner.poses().orElseThrow();
+      this.linkage = poses.linkage(true);
+      DoubleWishbone<Gradient> surveyed = poses.linkage(false);
       this.joint =
           known()
                   && surveyed.pose(
@@ -184,13 +185,13 @@ final class HalfShaftFacts {
       Gradient ride = variables.variable(model.heightIndex(SurveyedAlignment.PROPOSED));
       Gradient droop = model.endVariable(CornerModel.DROOP).negate();
       Gradient bump = model.endVariable(CornerModel.BUMP);
-      Gradient rack = model.endVariable(CornerModel.RACK);
+      Gradient rack = model.endVariable(CornerModel.LOCK);
       Gradient straight = variables.constant(0);
-      Optional<Stand> rest = stand(ride, straight);
-      Optional<Stand> hanging = stand(droop, straight);
-      Optional<Stand> up = stand(bump, straight);
-      Optional<Stand> left = stand(droop, rack);
-      Optional<Stand> right = stand(droop, rack.negate());
+      Optional<Stand> rest = stand("at rest", ride, straight);
+      Optional<Stand> hanging = stand("at droop", droop, straight);
+      Optional<Stand> up = stand("at bump", bump, straight);
+      Optional<Stand> left = stand("at droop, one lock", droop, rack);
+      Optional<Stand> right = stand("at droop, other lock", droop, rack.negate());
       if (rest.isEmpty() || hanging.isEmpty() || up.isEmpty()) {
         unmeasured(position, standing);
         return;
@@ -279,17 +280,20 @@ final class HalfShaftFacts {
           .orElseGet(() -> Constants.mm(0));
     }
 
-    private Optional<Stand> stand(Gradient travel, Gradient steer) {
-      FieldVector3D<Gradient> inner =
-          linkage.tieRodInner().add(new FieldVector3D<>(steer, Vector3D.PLUS_J));
-      Heading<Gradient> heading = new Heading.ByTieRod<>(inner, solved.after().tieRodLength());
-      if (joint != null
-          && WheelTravel.of(linkage, model.plain(true, solved.best().settings()))
-                  .at(travel, heading)
-              instanceof Pose<Gradient> pose) {
-        return Optional.of(new Stand(pose, joint.moving(linkage, pose)));
-      }
-      return Optional.empty();
+    private Optional<Stand> stand(String name, Gradient travel, Gradient steer) {
+      Mount<Gradient> outer = joint;
+      return outer == null
+          ? Optional.empty()
+          : poses
+              .at(
+                  "half shaft " + name,
+                  true,
+                  () -> travel,
+                  () ->
+                      new Heading.ByTieRod<>(
+                          model.steered(linkage.tieRodInner(), steer),
+                          solved.after().tieRodLength()))
+              .map(pose -> new Stand(pose, outer.moving(linkage, pose)));
     }
 
     /** The shaft in one pose. */

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -62,6 +63,7 @@ final class LinkageFacts {
   /** Travel over which bump steer is told (mm): rules of the trade tell it over an inch. */
   private static final double OVER = 25;
 
+  private static final String HANGING = "hanging";
   private static final Absence UNBOUNDED =
       new Absence(
           "travel and lock",
@@ -182,6 +184,7 @@ final class LinkageFacts {
     private final Standing standing;
     private final Quantity lift;
     private final List<Double> settings;
+    private final CornerPoses poses;
     private final DoubleWishbone<Binary64> plain;
 
     Wheel(
@@ -198,7 +201,8 @@ final class LinkageFacts {
       this.standing = standing;
       this.lift = lift;
       this.settings = solved.best().settings();
-      this.plain = model.plain(true, settings);
+      this.poses = corner.poses().orElseThrow();
+      this.plain = poses.plain(true);
     }
 
     void add() {
@@ -243,8 +247,7 @@ final class LinkageFacts {
 
     /** The greater change of toe over 25 mm either way of a ride height. */
     private Quantity steer(boolean proposed, int height, Pose<Gradient> rest) {
-      DoubleWishbone<Gradient> varied = model.varied(proposed, proposed ? settings : List.of());
-      DoubleWishbone<Binary64> numbers = model.plain(proposed, proposed ? settings : List.of());
+      DoubleWishbone<Binary64> numbers = poses.plain(proposed);
       Heading<Binary64> heading =
           new Heading.ByTieRod<>(
               numbers.tieRodInner(), new Binary64(rest.tieRodLength().getValue()));
@@ -253,14 +256,18 @@ final class LinkageFacts {
       double up = toeAt(travel, model.travel(height) + OVER, heading) - toe;
       double down = toeAt(travel, model.travel(height) - OVER, heading) - toe;
       double over = Double.isNaN(down) || Math.abs(up) >= Math.abs(down) ? OVER : -OVER;
-      if (!(WheelTravel.of(varied, numbers)
-              .at(
-                  variables.variable(model.heightIndex(height)).add(over),
-                  new Heading.ByTieRod<>(varied.tieRodInner(), rest.tieRodLength()))
-          instanceof Pose<Gradient> there)) {
+      Optional<Pose<Gradient>> there =
+          poses.at(
+              "bump steer " + proposed + over,
+              proposed,
+              () -> variables.variable(model.heightIndex(height)).add(over),
+              () ->
+                  new Heading.ByTieRod<>(
+                      poses.linkage(proposed).tieRodInner(), rest.tieRodLength()));
+      if (there.isEmpty()) {
         return Constants.degrees(0).called("bump steer within reach");
       }
-      Gradient change = there.toe().subtract(rest.toe());
+      Gradient change = there.get().toe().subtract(rest.toe());
       return variables.quantity(
           TOE_CHANGE, ANGLE, change.getValue() < 0 ? change.negate() : change);
     }
@@ -273,15 +280,13 @@ final class LinkageFacts {
 
     private void reach() {
       @Nullable String limit = null;
-      double rack = model.end(CornerModel.RACK);
+      double rack = model.end(CornerModel.LOCK);
       for (double travel :
           new double[] {-model.end(CornerModel.DROOP), model.end(CornerModel.BUMP)}) {
         for (double steer : new double[] {0, rack, -rack}) {
           Heading<Binary64> heading =
               new Heading.ByTieRod<>(
-                  plain
-                      .tieRodInner()
-                      .add(new FieldVector3D<>(plain.field(), new Vector3D(0, steer, 0))),
+                  model.steered(plain.tieRodInner(), new Binary64(steer)),
                   new Binary64(solved.after().tieRodLength().getValue()));
           if (limit == null
               && WheelTravel.of(plain).at(new Binary64(travel), heading)
@@ -300,9 +305,15 @@ final class LinkageFacts {
       Optional<UpperArm> arm = build.after(position).one(PartKind.UPPER_ARM, UpperArm.class);
       Quantity limit =
           arm.map(UpperArm::swing).filter(Quantity::isKnown).orElse(linkage.upperSwing().limit());
-      Pose<Gradient> surveyed = model.pose(false, List.of(), SurveyedAlignment.AS_SHOWN, 0);
-      Gradient droop = turned(model.endVariable(CornerModel.DROOP).negate(), surveyed);
-      Gradient bump = turned(model.endVariable(CornerModel.BUMP), surveyed);
+      Optional<Pose<Gradient>> surveyed =
+          poses.at(
+              "as shown, toe 0",
+              false,
+              () -> variables.variable(model.heightIndex(SurveyedAlignment.AS_SHOWN)),
+              this::straightToe);
+      Gradient droop =
+          turned(HANGING, () -> model.endVariable(CornerModel.DROOP).negate(), surveyed);
+      Gradient bump = turned("bump", () -> model.endVariable(CornerModel.BUMP), surveyed);
       if (droop == null || bump == null) {
         LinkageFacts.this.swing(position, standing, lift, linkage, UNBOUNDED);
         return;
@@ -320,15 +331,20 @@ final class LinkageFacts {
               hanging ? "hanging" : "on the bump stop"));
     }
 
+    private Heading<Gradient> straightToe() {
+      return new Heading.Reset<>(variables.constant(0));
+    }
+
     /** How far the upper arm has turned against the upright since it was surveyed (degrees). */
-    private @Nullable Gradient turned(Gradient travel, @Nullable Pose<Gradient> surveyed) {
-      DoubleWishbone<Gradient> varied = model.varied(true, settings);
-      Heading<Gradient> toe = new Heading.Reset<>(variables.constant(0));
-      if (surveyed == null
-          || !(WheelTravel.of(varied, plain).at(travel, toe) instanceof Pose<Gradient> pose)) {
+    private @Nullable Gradient turned(
+        String name, Supplier<Gradient> travel, Optional<Pose<Gradient>> surveyed) {
+      Optional<Pose<Gradient>> pose = poses.at(name, true, travel, this::straightToe);
+      if (surveyed.isEmpty() || pose.isEmpty()) {
         return null;
       }
-      Gradient change = stud(pose, varied).subtract(stud(surveyed, model.varied(false, List.of())));
+      Gradient change =
+          stud(pose.get(), poses.linkage(true))
+              .subtract(stud(surveyed.get(), poses.linkage(false)));
       return change.getValue() < 0 ? change.negate() : change;
     }
 
@@ -392,17 +408,16 @@ final class LinkageFacts {
     }
 
     private Quantity gap(Linkage.ArmRoom room, Rods closest, HardPoint leg, double travel) {
-      DoubleWishbone<Gradient> varied = model.varied(true, settings);
-      Heading<Gradient> toe = new Heading.Reset<>(variables.constant(0));
-      if (!(WheelTravel.of(varied, plain).at(variables.constant(travel), toe)
-          instanceof Pose<Gradient> pose)) {
-        return Constants.mm(0);
+      Optional<Pose<Gradient>> pose =
+          poses.at("arm at " + travel, true, () -> variables.constant(travel), this::straightToe);
+      if (pose.isEmpty()) {
+        return Quantity.absent(LENGTH, UNBOUNDED);
       }
       FieldVector3D<Gradient> pivot = model.pivotVariable(leg);
       FieldVector3D<Gradient> on =
           pivot
               .scalarMultiply(1 - closest.firstShare())
-              .add(closest.firstShare(), pose.upperBall());
+              .add(closest.firstShare(), pose.get().upperBall());
       Vector3D apart = closest.onFirst().subtract(closest.onSecond());
       double distance = apart.getNorm();
       Vector3D unit = distance > 0 ? apart.normalize() : Vector3D.PLUS_K;

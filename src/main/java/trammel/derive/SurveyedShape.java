@@ -84,6 +84,10 @@ record SurveyedShape(Shape shape, Obstacle obstacle, boolean onBody) {
         plate.radius().value());
   }
 
+  static boolean known(SurveyPoint point) {
+    return coordinates(point).stream().allMatch(Quantity::isKnown);
+  }
+
   static Vector3D vector(SurveyPoint point) {
     return new Vector3D(point.fore().value(), point.out().value(), point.up().value());
   }

@@ -151,12 +151,14 @@ final class SweptGaps {
             surveyed.pose(surveyed.surveyedAngle(), new Heading.ByTieRod<>(surveyed.tieRodInner()));
     WheelSweep proposed =
         new WheelSweep(
+            model,
             model.plain(true, solved.best().settings()),
             asSurveyed,
             solved.after().tieRodLength().getValue(),
             book - now.offset.value());
     WheelSweep found =
         new WheelSweep(
+            model,
             surveyed,
             asSurveyed,
             solved.before().tieRodLength().getValue(),
@@ -188,7 +190,7 @@ final class SweptGaps {
       List<Station> stations,
       List<SurveyedShape> shapes,
       Map<Station, SurveyedShape> closest) {
-    double rack = model.end(CornerModel.RACK);
+    double rack = model.end(CornerModel.LOCK);
     double low = sweep.angle(-model.end(CornerModel.DROOP));
     double high = sweep.angle(model.end(CornerModel.BUMP));
     Map<Station, ClosestApproach> least = new EnumMap<>(Station.class);
@@ -228,7 +230,7 @@ final class SweptGaps {
     Heading<Gradient> straight = new Heading.ByTieRod<>(linkage.tieRodInner(), tieRod);
     Gradient bump = angle(travel, model.endVariable(CornerModel.BUMP), straight);
     Gradient droop = angle(travel, model.endVariable(CornerModel.DROOP).negate(), straight);
-    Gradient rack = model.endVariable(CornerModel.RACK);
+    Gradient rack = model.endVariable(CornerModel.LOCK);
     approaches.forEach(
         (station, approach) -> {
           // At an end the pose follows the end; between the ends it does not matter to first order.
@@ -243,8 +245,7 @@ final class SweptGaps {
               Math.abs(share) >= NEARLY
                   ? rack.multiply(Math.signum(share))
                   : model.variables().constant(approach.steer());
-          FieldVector3D<Gradient> inner =
-              linkage.tieRodInner().add(new FieldVector3D<>(steer, Vector3D.PLUS_J));
+          FieldVector3D<Gradient> inner = model.steered(linkage.tieRodInner(), steer);
           if (linkage.pose(at, new Heading.ByTieRod<>(inner, tieRod))
               instanceof Pose<Gradient> pose) {
             poses.put(station, pose);
@@ -353,7 +354,7 @@ final class SweptGaps {
     if (approach.obstacle().fixedTo() == Obstacle.FixedTo.KNUCKLE) {
       return "In every pose";
     }
-    double share = approach.steer() / model.end(CornerModel.RACK);
+    double share = approach.steer() / model.end(CornerModel.LOCK);
     Vector3D axis = approach.stance().axis();
     double inward = Math.toDegrees(Math.atan2(axis.getX(), axis.getY()));
     boolean left = inward < 0 == (position.side().orElseThrow() == Side.LEFT);

@@ -5,7 +5,6 @@ import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
-import org.hipparchus.util.Binary64Field;
 import trammel.geometry.DoubleWishbone;
 import trammel.geometry.Heading;
 import trammel.geometry.Motion;
@@ -16,10 +15,11 @@ import trammel.geometry.WheelTravel;
 
 /**
  * A wheel over its whole travel and lock. Travel is told by the lower arm's angle, which a bump
- * stop holds whatever the steering does; steering by the rack, positive toward the corner's own
- * side.
+ * stop holds whatever the steering does; steering by rack or pitman arm, as {@link
+ * CornerModel#steered} has it.
  */
 final class WheelSweep implements Stances {
+  private final CornerModel model;
   private final DoubleWishbone<Binary64> linkage;
   private final Binary64 tieRod;
   private final double outboard;
@@ -31,7 +31,12 @@ final class WheelSweep implements Stances {
    * @param outboard how far the tire's center plane stands outboard of the surveyed wheel's (mm)
    */
   WheelSweep(
-      DoubleWishbone<Binary64> linkage, Pose<Binary64> surveyed, double tieRod, double outboard) {
+      CornerModel model,
+      DoubleWishbone<Binary64> linkage,
+      Pose<Binary64> surveyed,
+      double tieRod,
+      double outboard) {
+    this.model = model;
     this.linkage = linkage;
     this.surveyed = surveyed;
     this.tieRod = new Binary64(tieRod);
@@ -49,12 +54,9 @@ final class WheelSweep implements Stances {
     return steered(0);
   }
 
-  private Heading<Binary64> steered(double rack) {
+  private Heading<Binary64> steered(double steer) {
     return new Heading.ByTieRod<>(
-        linkage
-            .tieRodInner()
-            .add(new FieldVector3D<>(Binary64Field.getInstance(), new Vector3D(0, rack, 0))),
-        tieRod);
+        model.steered(linkage.tieRodInner(), new Binary64(steer)), tieRod);
   }
 
   @Override

@@ -1,0 +1,83 @@
+package trammel.derive;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.hipparchus.analysis.differentiation.Gradient;
+import org.hipparchus.util.Binary64;
+import org.jspecify.annotations.Nullable;
+import trammel.geometry.DoubleWishbone;
+import trammel.geometry.Heading;
+import trammel.geometry.Pose;
+import trammel.geometry.WheelTravel;
+
+/**
+ * The linkages of a solved corner and its poses with derivatives, each worked out once: left and
+ * right of one state have the same numbers and differ only in whose errors they are.
+ */
+final class CornerPoses {
+  private final CornerModel model;
+  private final List<Double> settings;
+  private @Nullable DoubleWishbone<Gradient> surveyed;
+  private @Nullable DoubleWishbone<Gradient> proposed;
+  private @Nullable DoubleWishbone<Binary64> surveyedPlain;
+  private @Nullable DoubleWishbone<Binary64> proposedPlain;
+  private final Map<String, Optional<Pose<Gradient>>> poses = new HashMap<>();
+
+  /**
+   * @param settings the best setting of the adjusters
+   */
+  CornerPoses(CornerModel model, List<Double> settings) {
+    this.model = model;
+    this.settings = List.copyOf(settings);
+  }
+
+  /** The linkage with derivatives: as proposed at the best setting, or as surveyed. */
+  DoubleWishbone<Gradient> linkage(boolean asProposed) {
+    if (asProposed) {
+      if (proposed == null) {
+        proposed = model.varied(true, settings);
+      }
+      return proposed;
+    }
+    if (surveyed == null) {
+      surveyed = model.varied(false, List.of());
+    }
+    return surveyed;
+  }
+
+  /** The same linkage in plain numbers. */
+  DoubleWishbone<Binary64> plain(boolean asProposed) {
+    if (asProposed) {
+      if (proposedPlain == null) {
+        proposedPlain = model.plain(true, settings);
+      }
+      return proposedPlain;
+    }
+    if (surveyedPlain == null) {
+      surveyedPlain = model.plain(false, List.of());
+    }
+    return surveyedPlain;
+  }
+
+  /**
+   * A pose at a travel, empty where it is out of reach.
+   *
+   * @param name tells one pose from the others
+   */
+  Optional<Pose<Gradient>> at(
+      String name,
+      boolean asProposed,
+      Supplier<Gradient> travel,
+      Supplier<Heading<Gradient>> heading) {
+    return poses.computeIfAbsent(
+        name,
+        key ->
+            WheelTravel.of(linkage(asProposed), plain(asProposed)).at(travel.get(), heading.get())
+                    instanceof Pose<Gradient> pose
+                ? Optional.of(pose)
+                : Optional.empty());
+  }
+}
