@@ -131,7 +131,7 @@ class RefusedSurveysTest {
         "      tie-rod-outer: { fore: -128 mm, out: 688 mm, up: 300 mm }",
         "      upper-rear-pivot: { fore: -205 mm, out: 400 mm, up: 517 mm }",
         "      wheel-center: { fore: 0 mm, out: 820 mm, up: 371 mm }",
-        "      rack-travel: 76 mm",
+        "      rack-travel: 76 mm ± 1 mm",
         "  droop-travel: 98 mm",
         "  track: 1640 mm"
       })
