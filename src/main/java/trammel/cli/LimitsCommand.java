@@ -17,8 +17,8 @@ import trammel.report.LimitsPage;
     name = "limits",
     header = "Say how far each wish may go before something stops it.",
     description = {
-      "Tries tire diameter and width, wheel offset and lift, one at a time, larger",
-      "and smaller than the sheet proposes, and names what stops each.",
+      "Tries tire diameter and width, wheel offset, spacers and lift, one at a time,",
+      "larger and smaller than the sheet proposes, and names what stops each.",
       "",
       "Example:  trammel limits wishlist.build.yaml",
       ""

@@ -112,6 +112,17 @@ final class HeightFacts {
     Quantity proposed = proposedLift(position);
     boolean front = position.axle().orElseThrow() == Axle.FRONT;
     double tried = front ? build.trial().frontLift() : build.trial().rearLift();
+    boolean spacers = !build.after(position).all(PartKind.SPRING_SPACER).isEmpty();
+    double thicker = spacers ? build.trial().springSpacer() : 0;
+    AxleProfile axle = build.vehicle().axle(position.axle().orElseThrow());
+    if (thicker != 0 && !axle.heightControlled()) {
+      proposed =
+          LEDGER.linear(
+              1,
+              proposed,
+              1,
+              BY_SPACER.quotient(LENGTH, 1, Constants.mm(thicker), axle.springMotionRatio()));
+    }
     return tried == 0 ? proposed : LEDGER.linear(1, proposed, 1, Constants.mm(tried));
   }
 

@@ -97,7 +97,7 @@ final class WheelEnd {
                     ? Quantity.absent(LENGTH, NO_WHEEL)
                     : figures.sectionWidth(tire, wheel),
             trial.width());
-    thickness = thickness(spacers);
+    thickness = tried(thickness(spacers), spacers.isEmpty() ? 0 : trial.wheelSpacer());
     Quantity marked =
         tried(wheel == null ? Quantity.absent(LENGTH, NO_WHEEL) : wheel.offset(), trial.offset());
     offset = spacers.isEmpty() ? marked : OFFSET.linear(1, marked, -1, thickness);

@@ -13,8 +13,10 @@ import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.Trial;
 import trammel.derive.Derivation;
+import trammel.derive.Proposed;
 import trammel.judge.Finding;
 import trammel.judge.Judge;
+import trammel.quantity.Quantity;
 
 /**
  * How far each wish of a build may go, one at a time, before something new decides against it:
@@ -36,12 +38,14 @@ public final class Limits {
 
   /** Something that may be had larger or smaller. */
   public enum Wish {
-    TIRE_DIAMETER("tire diameter", 10, 120, more -> new Trial(more, 0, 0, 0, 0)),
-    TIRE_WIDTH("tire width", 10, 80, more -> new Trial(0, more, 0, 0, 0)),
-    WHEEL_OFFSET("wheel offset", 5, 60, more -> new Trial(0, 0, more, 0, 0)),
-    FRONT_LIFT("lift in front", 5, 100, more -> new Trial(0, 0, 0, more, 0)),
-    REAR_LIFT("lift at the rear", 5, 100, more -> new Trial(0, 0, 0, 0, more)),
-    LIFT("lift of both axles", 5, 100, more -> new Trial(0, 0, 0, more, more));
+    TIRE_DIAMETER("tire diameter", 10, 120, more -> new Trial(more, 0, 0, 0, 0, 0, 0)),
+    TIRE_WIDTH("tire width", 10, 80, more -> new Trial(0, more, 0, 0, 0, 0, 0)),
+    WHEEL_OFFSET("wheel offset", 5, 60, more -> new Trial(0, 0, more, 0, 0, 0, 0)),
+    WHEEL_SPACER("wheel spacer", 2, 40, more -> new Trial(0, 0, 0, more, 0, 0, 0)),
+    SPRING_SPACER("spring spacer", 5, 60, more -> new Trial(0, 0, 0, 0, more, 0, 0)),
+    FRONT_LIFT("lift in front", 5, 100, more -> new Trial(0, 0, 0, 0, 0, more, 0)),
+    REAR_LIFT("lift at the rear", 5, 100, more -> new Trial(0, 0, 0, 0, 0, 0, more)),
+    LIFT("lift of both axles", 5, 100, more -> new Trial(0, 0, 0, 0, 0, more, more));
 
     private final String words;
     private final double step;
@@ -74,10 +78,11 @@ public final class Limits {
   /**
    * The range of one wish.
    *
+   * @param now what is proposed, front and rear where they differ
    * @param less toward smaller values
    * @param more toward larger values
    */
-  public record Range(Wish wish, End less, End more) {}
+  public record Range(Wish wish, List<Quantity> now, End less, End more) {}
 
   /**
    * The ranges of every wish.
@@ -88,10 +93,29 @@ public final class Limits {
     Limits limits = new Limits(build, judge, on);
     Set<String> already = limits.deciding(Trial.NONE).keySet();
     List<Range> ranges = new ArrayList<>();
+    Proposed proposed = Proposed.of(build, on);
     for (Wish wish : Wish.values()) {
-      ranges.add(new Range(wish, limits.end(wish, -1, already), limits.end(wish, 1, already)));
+      List<Quantity> now = now(wish, proposed);
+      if (!now.isEmpty()) {
+        ranges.add(
+            new Range(wish, now, limits.end(wish, -1, already), limits.end(wish, 1, already)));
+      }
     }
     return List.copyOf(ranges);
+  }
+
+  /** What is proposed of a wish; empty where the build has nothing of the kind. */
+  private static List<Quantity> now(Wish wish, Proposed proposed) {
+    return switch (wish) {
+      case TIRE_DIAMETER -> proposed.diameters();
+      case TIRE_WIDTH -> proposed.widths();
+      case WHEEL_OFFSET -> proposed.offsets();
+      case WHEEL_SPACER -> proposed.wheelSpacers();
+      case SPRING_SPACER -> proposed.springSpacers();
+      case FRONT_LIFT -> proposed.lifts().subList(0, 1);
+      case REAR_LIFT -> proposed.lifts().subList(1, 2);
+      case LIFT -> proposed.lifts();
+    };
   }
 
   private End end(Wish wish, int way, Set<String> already) {

@@ -3,9 +3,11 @@ package trammel.report;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import trammel.build.Build;
 import trammel.judge.Finding;
 import trammel.judge.Judge;
+import trammel.quantity.Quantity;
 import trammel.remedy.Limits.End;
 import trammel.remedy.Limits.Range;
 
@@ -36,9 +38,10 @@ public final class LimitsPage {
         "Counted from what the sheet proposes. What already decides against the sheet does not "
             + "count here; check tells of that.");
     for (Range range : ranges) {
-      page.page.heading(Sentences.upperFirst(range.wish().words()) + ":");
-      page.end("less", range.less());
-      page.end("more", range.more());
+      page.page.heading(
+          Sentences.upperFirst(range.wish().words()) + ", now " + now(range.now()) + ":");
+      page.end("less", range.less(), range.now());
+      page.end("more", range.more(), range.now());
     }
     page.page.gap();
     page.page.paragraph(
@@ -46,10 +49,20 @@ public final class LimitsPage {
     return page.page.toString();
   }
 
-  private void end(String way, End end) {
-    double by = Math.abs(end.by());
+  /** What is proposed: once where front and rear are alike. */
+  private static String now(List<Quantity> values) {
+    return values.stream()
+        .map(value -> value.isKnown() ? millimeters(value.value()) : "not known")
+        .distinct()
+        .collect(Collectors.joining(" in front and ", "", ""))
+        .replaceFirst("( in front and .*)$", "$1 at the rear");
+  }
+
+  private void end(String way, End end, List<Quantity> now) {
+    double by = Math.abs(inward(end.by()));
     Finding stops = end.stops();
-    String amount = by < 0.5 ? "none " + way : millimeters(by) + " " + way;
+    String amount =
+        by < 0.5 ? "no " + way : millimeters(by) + " " + way + " (" + reached(now, end.by()) + ")";
     page.paragraph(
         "  ",
         "    ",
@@ -57,6 +70,20 @@ public final class LimitsPage {
     if (stops != null) {
       page.right("[" + stops.identity() + "]");
     }
+  }
+
+  /** The value at the end of a range. */
+  private static String reached(List<Quantity> now, double by) {
+    return now.stream()
+        .filter(Quantity::isKnown)
+        .map(value -> String.format(Locale.ROOT, "%.0f mm", value.value() + inward(by)))
+        .distinct()
+        .collect(Collectors.joining(" and "));
+  }
+
+  /** Toward what is proposed, to a whole millimeter, so that no end is told too far out. */
+  private static double inward(double by) {
+    return by < 0 ? Math.ceil(by) : Math.floor(by);
   }
 
   private String said(Finding finding) {
@@ -68,6 +95,6 @@ public final class LimitsPage {
   }
 
   private static String millimeters(double length) {
-    return String.format(Locale.ROOT, "%.0f mm (%.1f in)", Math.floor(length), length / 25.4);
+    return String.format(Locale.ROOT, "%.0f mm (%.1f in)", length, length / 25.4);
   }
 }
