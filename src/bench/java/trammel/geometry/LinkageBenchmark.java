@@ -97,4 +97,27 @@ public class LinkageBenchmark {
   public Object atTravelByLeastSquares() {
     return DistanceSolver.wishbones(points, TRAVEL, Vector3D.ZERO);
   }
+
+  /** What two eccentrics reach at 40 mm of lift, as an outline. */
+  @Benchmark
+  public Object reachableSet() {
+    return map().outline();
+  }
+
+  /** Their best setting against a window that they only just reach. */
+  @Benchmark
+  public Object bestSetting() {
+    return map().best(new AngleWindow(-0.75, 0, 0.75), new AngleWindow(2.5, 3.25, 4));
+  }
+
+  private AlignmentMap map() {
+    return new AlignmentMap(
+        points,
+        Map.of(),
+        java.util.List.of(
+            new AdjusterRange(Map.of(HardPoint.LOWER_FRONT_PIVOT, Vector3D.PLUS_J), -5, 5),
+            new AdjusterRange(Map.of(HardPoint.LOWER_REAR_PIVOT, Vector3D.PLUS_J), -5, 5)),
+        -40,
+        0.1);
+  }
 }

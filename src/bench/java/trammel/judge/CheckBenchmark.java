@@ -44,6 +44,7 @@ public class CheckBenchmark {
 
   private Catalog catalog;
   private Build build;
+  private Build surveyed;
   private List<Fact> facts;
   private Judge judge;
   private Judge ten;
@@ -53,6 +54,8 @@ public class CheckBenchmark {
     Path sheet = Path.of("catalog-demo/builds/cairnback-too-wide.build.yaml");
     catalog = CatalogFiles.read(Path.of("catalog-demo"));
     build = BuildFiles.read(sheet, catalog);
+    surveyed =
+        BuildFiles.read(Path.of("catalog-demo/builds/skerrow-raised-with-arms.build.yaml"), catalog);
     facts = Derivation.facts(build, DAY);
     judge = Judge.ofBaseBook();
     ten = Judge.ofRules(TEN);
@@ -70,6 +73,12 @@ public class CheckBenchmark {
   @Benchmark
   public Judgement check() {
     return judge.judge(Derivation.facts(build, DAY));
+  }
+
+  /** Everything on: both front corners from hard points, swept, aligned; beam, shafts, rear bar. */
+  @Benchmark
+  public Judgement surveyedCheck() {
+    return judge.judge(Derivation.facts(surveyed, DAY));
   }
 
   @Benchmark

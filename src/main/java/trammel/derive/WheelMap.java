@@ -24,6 +24,7 @@ import trammel.geometry.WheelTravel;
 import trammel.quantity.Quantity;
 import trammel.subject.Axle;
 import trammel.subject.Position;
+import trammel.subject.Side;
 
 /**
  * The alignment of one wheel as a map: what its adjusters reach at the proposed height, the window,
@@ -60,6 +61,7 @@ public record WheelMap(
    * @param lastLift the greatest lift (mm) at which these arms still come into the windows, the
    *     other axle raised alike; null where they never do
    * @param curve the wheel over its travel at the best setting
+   * @param lock the wheel from lock to lock at its proposed height
    */
   public record Drawing(
       List<Place> outline,
@@ -68,7 +70,19 @@ public record WheelMap(
       AngleWindow camberWindow,
       AngleWindow casterWindow,
       @Nullable Double lastLift,
-      List<CurvePoint> curve) {}
+      List<CurvePoint> curve,
+      List<LockPoint> lock) {}
+
+  /**
+   * One steering input at the proposed height.
+   *
+   * @param input of the tie rod's inner end, positive to the left (mm of a rack, degrees of a
+   *     pitman arm)
+   * @param steer of this wheel, positive to the left
+   * @param camber against the body, positive with the top outward
+   * @param trail mechanical, at the ground
+   */
+  public record LockPoint(double input, double steer, double camber, double trail) {}
 
   /**
    * One height of the wheel, straight ahead, the tie rod as set.
@@ -130,14 +144,14 @@ public record WheelMap(
                 derivation
                     .corners(axle)
                     .solvable(position)
-                    .map(corner -> drawing(corner, profile))
+                    .map(corner -> drawing(corner, profile, position.side().orElseThrow()))
                     .orElse(null)));
       }
     }
     return List.copyOf(maps);
   }
 
-  private static Drawing drawing(Corners.Surveyed corner, AxleProfile profile) {
+  private static Drawing drawing(Corners.Surveyed corner, AxleProfile profile, Side side) {
     SurveyedAlignment.Solved solved = corner.solved().orElseThrow();
     AlignmentMap.Angles untouched =
         solved.map().at(new double[corner.model().ranges().size()]).orElseThrow();
@@ -148,7 +162,8 @@ public record WheelMap(
         shown(solved.camberWindow(), solved.camberOffset()),
         shown(solved.casterWindow(), solved.casterOffset()),
         lastLift(corner, solved),
-        curve(corner, solved, profile));
+        curve(corner, solved, profile),
+        lock(corner, solved, side));
   }
 
   /** A place as the rack would show it. */
@@ -240,6 +255,39 @@ public record WheelMap(
     }
     return List.copyOf(curve);
   }
+
+  private static List<LockPoint> lock(
+      Corners.Surveyed corner, SurveyedAlignment.Solved solved, Side side) {
+    CornerModel model = corner.model();
+    if (!model.bounded()) {
+      return List.of();
+    }
+    DoubleWishbone<Binary64> linkage = model.plain(true, solved.best().settings());
+    Binary64 rod = new Binary64(solved.after().tieRodLength().getValue());
+    Binary64 radius = new Binary64(linkage.surveyedWheel().getZ().getReal());
+    Binary64 ride = new Binary64(model.travel(SurveyedAlignment.PROPOSED));
+    // A corner is worked out as a left one: on the right, steering to the left goes inward.
+    double outward = side == Side.LEFT ? 1 : -1;
+    List<LockPoint> lock = new ArrayList<>();
+    for (int step = -LOCK_STEPS; step <= LOCK_STEPS; step++) {
+      double input = model.end(CornerModel.LOCK) * step / LOCK_STEPS;
+      Heading<Binary64> heading =
+          new Heading.ByTieRod<>(
+              model.steered(linkage.tieRodInner(), new Binary64(outward * input)), rod);
+      if (WheelTravel.of(linkage).at(ride, heading) instanceof Pose<Binary64> pose) {
+        lock.add(
+            new LockPoint(
+                input,
+                -outward * pose.toe().getReal(),
+                pose.camber().getReal() + solved.camberOffset(),
+                pose.mechanicalTrail(radius).getReal()));
+      }
+    }
+    return List.copyOf(lock);
+  }
+
+  /** Steering inputs shown to either side. */
+  private static final int LOCK_STEPS = 4;
 
   private static @Nullable Double ratio(
       @Nullable MountProfile mount,

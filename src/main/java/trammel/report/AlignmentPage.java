@@ -9,6 +9,7 @@ import trammel.build.Build;
 import trammel.derive.WheelMap;
 import trammel.derive.WheelMap.CurvePoint;
 import trammel.derive.WheelMap.Drawing;
+import trammel.derive.WheelMap.LockPoint;
 import trammel.geometry.AngleWindow;
 import trammel.quantity.Quantity;
 
@@ -84,6 +85,7 @@ public final class AlignmentPage {
     page.gap();
     AlignmentChart.of(drawing).forEach(page::line);
     curve(drawing);
+    lock(drawing);
   }
 
   private static String text(Quantity quantity) {
@@ -136,6 +138,26 @@ public final class AlignmentPage {
               ratio(point.spring()),
               ratio(point.damper()),
               ratio(point.sensor())));
+    }
+  }
+
+  private void lock(Drawing drawing) {
+    if (drawing.lock().isEmpty()) {
+      return;
+    }
+    page.heading("From lock to lock at the proposed height (left wheel; the right one mirrors it)");
+    page.gap();
+    page.line("  tie rod's inner   wheel turned   camber   trail");
+    page.line("   end, + to left  + to the left        °      mm");
+    for (LockPoint point : drawing.lock()) {
+      page.line(
+          String.format(
+              Locale.ROOT,
+              "  %15.1f  %12.1f°  %7.2f  %6.1f",
+              zero(point.input()),
+              zero(point.steer()),
+              point.camber(),
+              point.trail()));
     }
   }
 
