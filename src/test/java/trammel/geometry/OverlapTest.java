@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /** Reserves of a reachable set, against every setting of a fine grid. */
 class OverlapTest {
-  private static final int STEPS = 161;
+  private static final int STEPS = 121;
 
   /** A step of the grid, and the arcs between corners of the outline (degrees). */
   private static final double TOLERANCE = 0.025;
