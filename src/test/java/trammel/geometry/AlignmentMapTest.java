@@ -80,6 +80,27 @@ class AlignmentMapTest {
     }
   }
 
+  /** A maker may prefer an edge of his window: none of the way to it is left, on one side. */
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void aPreferredEdgeIsWeighedLikeAnyOther(boolean low) {
+    for (int seed = 0; seed < 12; seed++) {
+      RandomAdjusters random = new RandomAdjusters(7000L + seed);
+      AlignmentMap map = random.map(2);
+      AlignmentMap.Angles about = map.at(random.settings(map.adjusters(), 2)).orElseThrow();
+      AngleWindow whole = random.windowAbout(about.camber());
+      AngleWindow camber =
+          new AngleWindow(whole.from(), low ? whole.from() : whole.to(), whole.to());
+      AngleWindow caster = random.windowAbout(about.caster());
+      double[] greatest = {Double.NEGATIVE_INFINITY};
+      grid(map, 81, angles -> greatest[0] = Math.max(greatest[0], share(angles, camber, caster)));
+      AlignmentMap.Angles best = map.best(camber, caster).orElseThrow();
+      assertThat(share(best, camber, caster))
+          .as("%s for %s and %s, seed %s", map.adjusters(), camber, caster, seed)
+          .isGreaterThan(greatest[0] - 0.01);
+    }
+  }
+
   @Property(tries = 60)
   void thePreferredAnglesAreHitWhereTheyAreWithinReach(
       @ForAll @IntRange(min = 2, max = 4) int count, @ForAll @IntRange(max = 100000) int seed) {
