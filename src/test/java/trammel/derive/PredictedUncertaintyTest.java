@@ -86,6 +86,8 @@ class PredictedUncertaintyTest {
     var shown = profile.alignment().asSurveyed();
     List<Double> camber = new ArrayList<>();
     List<Double> caster = new ArrayList<>();
+    List<Double> camberChange = new ArrayList<>();
+    List<Double> casterChange = new ArrayList<>();
     for (int i = 0; i < DRAWS; i++) {
       Map<HardPoint, Vector3D> points = new EnumMap<>(HardPoint.class);
       profile.linkage().points().forEach((name, point) -> points.put(name, draw(point)));
@@ -94,13 +96,20 @@ class PredictedUncertaintyTest {
       DoubleWishbone<Binary64> after = DoubleWishbone.of(drawn, shifts(build, corner, solved));
       Pose<Binary64> was = pose(DoubleWishbone.of(drawn), 0, shown.toe().value());
       Pose<Binary64> is = pose(after, -draw(lift), corner.alignment().toe());
-      camber.add(surveyedCamber + is.camber().getReal() - was.camber().getReal());
-      caster.add(draw(shown.caster()) + is.caster().getReal() - was.caster().getReal());
+      camberChange.add(is.camber().getReal() - was.camber().getReal());
+      casterChange.add(is.caster().getReal() - was.caster().getReal());
+      camber.add(surveyedCamber + camberChange.get(i));
+      caster.add(draw(shown.caster()) + casterChange.get(i));
     }
     assertThat(predicted.camber().expanded())
         .isCloseTo(2 * deviation(camber), withinPercentage(10));
     assertThat(predicted.caster().expanded())
         .isCloseTo(2 * deviation(caster), withinPercentage(10));
+    // What the rack showed outweighs the rest: what the linkage adds is held by itself, too.
+    assertThat(predicted.camber().operands().get(1).expanded())
+        .isCloseTo(2 * deviation(camberChange), withinPercentage(10));
+    assertThat(predicted.caster().operands().get(1).expanded())
+        .isCloseTo(2 * deviation(casterChange), withinPercentage(10));
     assertThat(predicted.camber().value()).isCloseTo(mean(camber), within(0.05));
     assertThat(predicted.caster().value()).isCloseTo(mean(caster), within(0.05));
   }
