@@ -35,7 +35,7 @@ class ReadmeTest {
       String text = blocks.group(1);
       whole.add(text.startsWith("waivers:") ? whole.get(0) + text : text);
     }
-    assertThat(whole).hasSize(4);
+    assertThat(whole).hasSize(5);
     for (String sheet : whole) {
       Path file = folder.resolve("s.yaml");
       Files.writeString(file, sheet);
@@ -55,16 +55,34 @@ class ReadmeTest {
           .as(commands.group(1))
           .isIn(0, 3, 4, 5);
     }
-    assertThat(count).isGreaterThanOrEqualTo(5);
+    assertThat(count).isGreaterThanOrEqualTo(7);
   }
 
   @Test
   void theWorkedExampleIsRealOutput() throws IOException {
-    run("check", "catalog-demo/builds/cairnback-too-wide.build.yaml");
+    String sheet = "catalog-demo/builds/cairnback-too-wide.build.yaml";
+    shows("    DOES NOT FIT.", "\nThe name in brackets", "check", sheet);
+  }
+
+  @Test
+  void theMapOfTheAlignmentIsRealOutput() throws IOException {
+    String sheet = "catalog-demo/builds/skerrow-raised-to-the-stop.build.yaml";
+    shows("      Best setting:", "\nThe box is", "align", sheet);
+  }
+
+  @Test
+  void theLimitsAreRealOutput() throws IOException {
+    String sheet = "catalog-demo/builds/skerrow-raised-to-the-stop.build.yaml";
+    shows("    Tire diameter:", "\nIt counts from", "limits", sheet);
+  }
+
+  /** What the README has between the two is what the command prints, line for line. */
+  private void shows(String begins, String ends, String... command) throws IOException {
+    run(command);
     String readme = Files.readString(Path.of("README.md"));
-    int from = readme.indexOf("    DOES NOT FIT.");
-    String shown =
-        readme.substring(from, readme.indexOf("\nThe name in brackets", from)).stripTrailing();
+    int from = readme.indexOf(begins);
+    assertThat(from).as(begins).isPositive();
+    String shown = readme.substring(from, readme.indexOf(ends, from)).stripTrailing();
     for (String line : shown.lines().map(String::strip).filter(l -> !l.isEmpty()).toList()) {
       assertThat(out.toString()).contains(line);
     }
