@@ -47,11 +47,23 @@ public record AlignmentSpec(
 
   /** The range that one angle may have, and the value to aim at. */
   public record Window(
-      @Measured(value = ANGLE, by = STATED, how = "maker's table", min = -15, max = 15)
+      @Measured(
+              value = ANGLE,
+              by = STATED,
+              how = "maker's table",
+              name = "maker's lower limit",
+              min = -15,
+              max = 15)
           Quantity from,
       @Measured(value = ANGLE, by = STATED, how = "maker's table", min = -15, max = 15)
           Quantity preferred,
-      @Measured(value = ANGLE, by = STATED, how = "maker's table", min = -15, max = 15)
+      @Measured(
+              value = ANGLE,
+              by = STATED,
+              how = "maker's table",
+              name = "maker's upper limit",
+              min = -15,
+              max = 15)
           Quantity to) {}
 
   /** The angles of one wheel as a rack shows them. */

@@ -54,11 +54,21 @@ final class AlignmentFacts {
       AxleProfile profile = build.vehicle().axle(axle);
       boolean arm = build.changes(axle, PartKind.UPPER_ARM, PartKind.ECCENTRIC_BOLT);
       boolean meant = axle == Axle.FRONT || arm || profile.alignment().stated();
-      if (!profile.layout().beam() && meant && (arm || raised(axle))) {
+      if (!profile.layout().beam() && meant && (arm || raised(axle) || raked(axle, profile))) {
         axle(axle, profile, Standing.WORSE_OR_NEW);
       }
     }
   }
+
+  /** Whether the other axle's height tips the body, and caster with it. */
+  private boolean raked(Axle axle, AxleProfile profile) {
+    return Position.of(axle).stream()
+        .map(position -> Rake.of(derivation, profile.alignment(), position.side().orElseThrow()))
+        .anyMatch(rake -> !rake.isKnown() || Math.abs(rake.value()) > LEVEL);
+  }
+
+  /** A rake below this is none (degrees). */
+  private static final double LEVEL = 1e-6;
 
   private boolean raised(Axle axle) {
     return Position.of(axle).stream()

@@ -209,10 +209,12 @@ final class RackAlignment {
     return CHANGE.of(
         ANGLE,
         slope * climb.value(),
-        new double[] {share, -share, slope, 1},
+        new double[] {share, -share, slope, -slope * share, slope * share, 1},
         which.of(high),
         which.of(low),
         climb,
+        high.height(),
+        low.height(),
         extrapolated);
   }
 

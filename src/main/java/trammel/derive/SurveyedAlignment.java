@@ -77,6 +77,11 @@ final class SurveyedAlignment {
       Pose<Gradient> before,
       Pose<Gradient> after) {}
 
+  /** What the body's change of attitude adds to caster (degrees). */
+  double rake() {
+    return rake.value();
+  }
+
   /** The toe of one wheel to set (degrees). */
   double toe() {
     return spec.toe().preferred().isKnown() ? spec.toe().preferred().value() : 0;

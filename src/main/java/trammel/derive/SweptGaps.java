@@ -169,7 +169,10 @@ final class SweptGaps {
         now.radius.value() == then.radius.value()
             && now.width.value() == then.width.value()
             && now.offset.value() == then.offset.value()
-            && model.arm().isEmpty();
+            && model.arm().isEmpty()
+            && solved.best().settings().stream().allMatch(setting -> setting == 0)
+            && solved.after().tieRodLength().getValue()
+                == solved.before().tieRodLength().getValue();
     Map<Station, ClosestApproach> nearThen =
         same ? nearNow : sweep(model, found, then, stations, shapes, new EnumMap<>(Station.class));
     return new Found(nearNow, nearThen, closest, poses(model, solved, nearNow));

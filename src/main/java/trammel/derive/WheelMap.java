@@ -3,7 +3,6 @@ package trammel.derive;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.Binary64;
@@ -58,8 +57,8 @@ public record WheelMap(
    * @param untouched where the wheel stands with nothing turned
    * @param camberWindow the maker's
    * @param casterWindow the maker's
-   * @param lastLift the greatest lift (mm) at which these arms still come into the windows, the
-   *     other axle raised alike; null where they never do
+   * @param lifts the lifts (mm) between which these arms come into both windows, the other axle
+   *     raised alike; null where they never do
    * @param curve the wheel over its travel at the best setting
    * @param lock the wheel from lock to lock at its proposed height
    */
@@ -69,9 +68,12 @@ public record WheelMap(
       Place untouched,
       AngleWindow camberWindow,
       AngleWindow casterWindow,
-      @Nullable Double lastLift,
+      @Nullable Lifts lifts,
       List<CurvePoint> curve,
       List<LockPoint> lock) {}
+
+  /** From the least to the greatest lift (mm) over the surveyed height. */
+  public record Lifts(double from, double to) {}
 
   /**
    * One steering input at the proposed height.
@@ -161,7 +163,7 @@ public record WheelMap(
         place(untouched, solved),
         shown(solved.camberWindow(), solved.camberOffset()),
         shown(solved.casterWindow(), solved.casterOffset()),
-        lastLift(corner, solved),
+        lifts(corner, solved),
         curve(corner, solved, profile),
         lock(corner, solved, side));
   }
@@ -177,19 +179,30 @@ public record WheelMap(
         window.from() + offset, window.preferred() + offset, window.to() + offset);
   }
 
-  /** The greatest lift at which the best setting is inside both windows. */
-  private static @Nullable Double lastLift(
-      Corners.Surveyed corner, SurveyedAlignment.Solved solved) {
-    double inside = 0;
-    if (!meets(corner, solved, inside)) {
-      return null;
+  /** The lifts about the proposed one, or the least there are, at which both windows are met. */
+  private static @Nullable Lifts lifts(Corners.Surveyed corner, SurveyedAlignment.Solved solved) {
+    double proposed = -corner.model().travel(SurveyedAlignment.PROPOSED);
+    double inside = meets(corner, solved, proposed) ? proposed : LOWEST_LIFT;
+    while (!meets(corner, solved, inside)) {
+      inside += LIFT_STRIDE;
+      if (inside > HIGHEST_LIFT) {
+        return null;
+      }
     }
-    double outside = 10;
+    return new Lifts(
+        end(corner, solved, inside, -LIFT_STRIDE), end(corner, solved, inside, LIFT_STRIDE));
+  }
+
+  /** How far from a lift that meets the windows others do, one way. */
+  private static double end(
+      Corners.Surveyed corner, SurveyedAlignment.Solved solved, double start, double stride) {
+    double inside = start;
+    double outside = start + stride;
     while (meets(corner, solved, outside)) {
       inside = outside;
-      outside += 10;
+      outside += stride;
     }
-    while (outside - inside > LIFT_STEP) {
+    while (Math.abs(outside - inside) > LIFT_STEP) {
       double middle = (inside + outside) / 2;
       if (meets(corner, solved, middle)) {
         inside = middle;
@@ -203,16 +216,22 @@ public record WheelMap(
   private static boolean meets(
       Corners.Surveyed corner, SurveyedAlignment.Solved solved, double lift) {
     CornerModel model = corner.model();
-    Optional<AlignmentMap.Angles> best =
-        new AlignmentMap(
-                model.plain(), model.arm(), model.ranges(), -lift, corner.alignment().toe())
-            .best(solved.camberWindow(), solved.casterWindow());
-    return best.filter(
-            angles ->
-                solved.camberWindow().reserve(angles.camber()) >= 0
-                    && solved.casterWindow().reserve(angles.caster()) >= 0)
+    AngleWindow camber = solved.camberWindow();
+    // Both axles raised alike: the sheet's rake does not come in.
+    AngleWindow caster = shown(solved.casterWindow(), corner.alignment().rake());
+    return new AlignmentMap(
+            model.plain(), model.arm(), model.ranges(), -lift, corner.alignment().toe())
+        .best(camber, caster)
+        .filter(
+            angles -> camber.reserve(angles.camber()) >= 0 && caster.reserve(angles.caster()) >= 0)
         .isPresent();
   }
+
+  /** Lifts among which one is looked for that meets the windows (mm), and how densely. */
+  private static final double LOWEST_LIFT = -60;
+
+  private static final double HIGHEST_LIFT = 200;
+  private static final double LIFT_STRIDE = 5;
 
   private static List<CurvePoint> curve(
       Corners.Surveyed corner, SurveyedAlignment.Solved solved, AxleProfile profile) {

@@ -23,14 +23,25 @@ public record AngleWindow(double from, double preferred, double to) {
     return Math.min(angle - from, to - angle);
   }
 
-  /** The same as a share of the way from edge to preferred value: 1 there, 0 on an edge. */
+  /**
+   * How near an angle is to the preferred one, as a share of the way from either edge: 1 there, 0
+   * on an edge. A preferred value nearer to its edge than {@link #LEAST_WAY} has that much of a
+   * way.
+   */
   double share(double angle) {
-    double below = preferred > from ? (angle - from) / (preferred - from) : edge(angle - from);
-    double above = to > preferred ? (to - angle) / (to - preferred) : edge(to - angle);
-    return Math.min(below, above);
+    return Math.min(1 + (angle - preferred) / below(), 1 + (preferred - angle) / above());
   }
 
-  private static double edge(double inside) {
-    return inside >= 0 ? 1 : inside;
+  /** The way from the lower edge to the preferred value (degrees). */
+  double below() {
+    return Math.max(preferred - from, LEAST_WAY);
   }
+
+  /** The way from the upper edge to the preferred value (degrees). */
+  double above() {
+    return Math.max(to - preferred, LEAST_WAY);
+  }
+
+  /** So that no edge weighs a miss out of all proportion (degrees). */
+  private static final double LEAST_WAY = 0.25;
 }

@@ -85,8 +85,8 @@ record BestSetting(List<AdjusterRange> adjusters, AngleWindow camber, AngleWindo
     for (int i = 0; i < about.length; i++) {
       start -= slopes[i] * about[i];
     }
-    double below = Math.max(window.preferred() - window.from(), LEAST_WIDTH);
-    double above = Math.max(window.to() - window.preferred(), LEAST_WIDTH);
+    double below = window.below();
+    double above = window.above();
     double[] low = new double[about.length + 3];
     double[] high = new double[about.length + 3];
     for (int i = 0; i < about.length; i++) {
@@ -95,13 +95,12 @@ record BestSetting(List<AdjusterRange> adjusters, AngleWindow camber, AngleWindo
     }
     low[share] = -below;
     high[share] = -above;
-    constraints.add(new LinearConstraint(low, Relationship.GEQ, window.from() - start));
-    constraints.add(new LinearConstraint(high, Relationship.GEQ, start - window.to()));
+    constraints.add(
+        new LinearConstraint(low, Relationship.GEQ, window.preferred() - below - start));
+    constraints.add(
+        new LinearConstraint(high, Relationship.GEQ, start - above - window.preferred()));
     double[] whole = new double[about.length + 3];
     whole[share] = 1;
     constraints.add(new LinearConstraint(whole, Relationship.LEQ, 1));
   }
-
-  /** A preferred value on the edge of its window leaves this much of a way to it (degrees). */
-  private static final double LEAST_WIDTH = 1e-3;
 }

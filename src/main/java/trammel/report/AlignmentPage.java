@@ -9,8 +9,10 @@ import trammel.build.Build;
 import trammel.derive.WheelMap;
 import trammel.derive.WheelMap.CurvePoint;
 import trammel.derive.WheelMap.Drawing;
+import trammel.derive.WheelMap.Lifts;
 import trammel.derive.WheelMap.LockPoint;
 import trammel.geometry.AngleWindow;
+import trammel.quantity.Absence;
 import trammel.quantity.Quantity;
 
 /** The alignment map of a build: for the alignment shop as text, its curves as CSV too. */
@@ -55,11 +57,21 @@ public final class AlignmentPage {
             + map.depth()
             + " depth");
     page.gap();
+    if (!map.camber().isKnown() && !map.caster().isKnown()) {
+      page.paragraph(
+          "  ",
+          "    ",
+          "Camber and caster cannot be foretold: "
+              + missing(map.camber())
+              + ". Two printouts at two heights would do, or surveyed hard points.");
+      return;
+    }
     page.paragraph("  Best setting: ", "    ", map.setting() + ".");
     page.paragraph(
         "  There: ",
         "    ",
         "camber " + text(map.camber()) + ", caster " + text(map.caster()) + ".");
+    boolean shortOf = negative(map.camberReserve()) || negative(map.casterReserve());
     page.paragraph(
         "  Reach into the windows: ",
         "    ",
@@ -67,7 +79,7 @@ public final class AlignmentPage {
             + text(map.camberReserve())
             + ", caster "
             + text(map.casterReserve())
-            + " (negative: short of them).");
+            + (shortOf ? " (negative: short of them)." : "."));
     Drawing drawing = map.drawing();
     if (drawing == null) {
       page.paragraph(
@@ -81,7 +93,7 @@ public final class AlignmentPage {
             + "; "
             + window("caster", drawing.casterWindow())
             + "; toe is set again.");
-    page.paragraph("  ", "  ", lift(drawing.lastLift()));
+    page.paragraph("  ", "  ", lift(drawing.lifts()));
     page.gap();
     AlignmentChart.of(drawing).forEach(page::line);
     curve(drawing);
@@ -90,6 +102,15 @@ public final class AlignmentPage {
 
   private static String text(Quantity quantity) {
     return quantity.isKnown() ? Figures.text(quantity) : "not known";
+  }
+
+  private static boolean negative(Quantity quantity) {
+    return quantity.isKnown() && quantity.value() < 0;
+  }
+
+  private static String missing(Quantity quantity) {
+    Absence absence = quantity.absence();
+    return absence == null ? "a value is missing" : absence.what() + ": " + absence.reason();
   }
 
   private static String window(String angle, AngleWindow window) {
@@ -102,15 +123,15 @@ public final class AlignmentPage {
         window.preferred());
   }
 
-  private static String lift(@Nullable Double lastLift) {
-    return lastLift == null
+  private static String lift(@Nullable Lifts lifts) {
+    return lifts == null
         ? "With these arms no lift at all comes into both windows."
         : String.format(
             Locale.ROOT,
-            "With these arms both windows are met up to a lift of %.0f mm (%.1f in) over the "
-                + "surveyed height, both axles raised alike.",
-            Math.floor(lastLift),
-            lastLift / 25.4);
+            "With these arms both windows are met at lifts from %.0f to %.0f mm over the surveyed "
+                + "height, both axles raised alike.",
+            Math.ceil(lifts.from()),
+            Math.floor(lifts.to()));
   }
 
   private void curve(Drawing drawing) {
@@ -119,13 +140,13 @@ public final class AlignmentPage {
     }
     page.heading("Over travel from the proposed height, straight ahead, at the best setting");
     page.gap();
-    page.line("  travel camber caster inclin.   toe  scrub  trail half-track roll   motion ratios");
-    page.line("      mm      °      °      °      °     mm     mm    mm   center mm  spr dmp sns");
+    page.line("  travel camber caster inclin.  toe  scrub  trail   half  roll  motion ratios");
+    page.line("      mm      °      °      °     °     mm     mm  track   mm   spr  dmp  sns");
     for (CurvePoint point : drawing.curve()) {
       page.line(
           String.format(
               Locale.ROOT,
-              "  %6.0f %6.2f %6.2f %6.2f %6.2f %6.1f %6.1f %6.1f %8.0f  %s %s %s",
+              "  %6.0f %6.2f %6.2f %6.2f %5.2f %6.1f %6.1f %6.1f %5.0f  %s %s %s",
               zero(point.travel()),
               point.camber(),
               point.caster(),
@@ -166,7 +187,7 @@ public final class AlignmentPage {
   }
 
   private static String ratio(@Nullable Double ratio) {
-    return ratio == null ? "  –" : String.format(Locale.ROOT, "%.2f", ratio);
+    return ratio == null ? "   –" : String.format(Locale.ROOT, "%.2f", ratio);
   }
 
   /** The curves as comma-separated values with a head line; lengths in mm, angles in degrees. */

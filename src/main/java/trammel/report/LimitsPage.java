@@ -62,11 +62,13 @@ public final class LimitsPage {
     double by = Math.abs(inward(end.by()));
     Finding stops = end.stops();
     String amount =
-        by < 0.5 ? "no " + way : millimeters(by) + " " + way + " (" + reached(now, end.by()) + ")";
+        by < 0.5
+            ? "not at all " + way
+            : "up to " + millimeters(by) + " " + way + " (" + reached(now, end.by()) + ")";
     page.paragraph(
         "  ",
         "    ",
-        amount + ": " + (stops == null ? "nothing new as far as was tried" : said(stops)));
+        amount + (stops == null ? ", as far as was tried: nothing new" : "; then, " + said(stops)));
     if (stops != null) {
       page.right("[" + stops.identity() + "]");
     }
@@ -88,10 +90,7 @@ public final class LimitsPage {
 
   private String said(Finding finding) {
     Sentences sentences = new Sentences(finding, judge.rule(finding.rule()).orElseThrow());
-    return "beyond, "
-        + finding.fact().subject().words().toLowerCase(Locale.ROOT)
-        + ": "
-        + sentences.sentence();
+    return finding.fact().subject().words().toLowerCase(Locale.ROOT) + ": " + sentences.sentence();
   }
 
   private static String millimeters(double length) {

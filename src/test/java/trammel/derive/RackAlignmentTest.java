@@ -8,7 +8,6 @@ import static trammel.derive.DemoSheet.alignment;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import trammel.fact.Alignment;
@@ -94,7 +93,6 @@ class RackAlignmentTest {
    * by h₁ 0.01, and 0.1 extrapolated.
    */
   @Test
-  @Disabled("the heights between which the slope is taken count as exact")
   void theSlopeIsAsUncertainAsTheHeightsOfThePrintouts() throws IOException {
     String low = LOW.replace("512 mm ± 0.1 mm", "512 mm ± 5 mm");
     String high = HIGH.replace("532 mm ± 0.1 mm", "532 mm ± 5 mm");

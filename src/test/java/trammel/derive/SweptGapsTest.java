@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -95,7 +94,6 @@ class SweptGapsTest {
 
   /** What is told as the change is what the gap changes by, adjusters and toe set again too. */
   @Test
-  @Disabled("without other tires, wheels or arms the gap as found is taken to be the proposed one")
   void theChangeOfAGapIsItsChange() throws IOException {
     Map<String, Clearance> before =
         front(DemoSheet.of(folder, "skerrow", DemoSheet.raised("free", 0.001, 0.001, "")));

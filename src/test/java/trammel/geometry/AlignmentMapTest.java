@@ -13,7 +13,6 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.geometry.euclidean.twod.Vector2D;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -83,7 +82,6 @@ class AlignmentMapTest {
 
   /** A maker may prefer an edge of his window: none of the way to it is left, on one side. */
   @ParameterizedTest
-  @Disabled("the program weighs a miss beyond a preferred edge a thousandfold")
   @ValueSource(booleans = {true, false})
   void aPreferredEdgeIsWeighedLikeAnyOther(boolean low) {
     for (int seed = 0; seed < 12; seed++) {
