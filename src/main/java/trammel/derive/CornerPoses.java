@@ -1,5 +1,6 @@
 package trammel.derive;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,7 @@ final class CornerPoses {
   private @Nullable DoubleWishbone<Binary64> surveyedPlain;
   private @Nullable DoubleWishbone<Binary64> proposedPlain;
   private final Map<String, Optional<Pose<Gradient>>> poses = new HashMap<>();
+  private @Nullable List<Pose<Binary64>> travel;
 
   /**
    * @param settings the best setting of the adjusters
@@ -60,6 +62,37 @@ final class CornerPoses {
       surveyedPlain = model.plain(false, List.of());
     }
     return surveyedPlain;
+  }
+
+  /** Steps of the travel in which something on its way is looked for. */
+  private static final int STEPS = 12;
+
+  /**
+   * The proposed linkage from droop to bump in plain numbers, straight ahead, in steps of the lower
+   * arm's angle; empty where it does not reach either end.
+   *
+   * @param heading what holds the wheel straight ahead
+   */
+  List<Pose<Binary64>> travel(Heading<Binary64> heading) {
+    if (travel == null) {
+      WheelTravel<Binary64> ends = WheelTravel.of(plain(true));
+      List<Pose<Binary64>> found = new ArrayList<>();
+      if (ends.at(new Binary64(-model.end(CornerModel.DROOP)), heading)
+              instanceof Pose<Binary64> low
+          && ends.at(new Binary64(model.end(CornerModel.BUMP)), heading)
+              instanceof Pose<Binary64> high) {
+        double from = low.lowerAngle().getReal();
+        double to = high.lowerAngle().getReal();
+        for (int step = 0; step <= STEPS; step++) {
+          Binary64 angle = new Binary64(from + (to - from) * step / STEPS);
+          if (plain(true).pose(angle, heading) instanceof Pose<Binary64> pose) {
+            found.add(pose);
+          }
+        }
+      }
+      travel = List.copyOf(found);
+    }
+    return travel;
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import trammel.build.Build;
 import trammel.fact.Fact;
+import trammel.quantity.Quantity;
 import trammel.subject.Axle;
 import trammel.subject.Position;
 
@@ -16,6 +17,10 @@ public final class Derivation {
   final LocalDate on;
   final Figures figures = new Figures();
   final List<Fact> facts = new ArrayList<>();
+
+  /** Suspension lift at each wheel, worked out once. */
+  final Map<Position, Quantity> lifts = new EnumMap<>(Position.class);
+
   private final Map<Position, WheelEnd> before = new EnumMap<>(Position.class);
   private final Map<Position, WheelEnd> after = new EnumMap<>(Position.class);
   private final Map<Axle, Corners> corners = new EnumMap<>(Axle.class);

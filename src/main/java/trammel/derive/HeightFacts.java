@@ -109,6 +109,10 @@ final class HeightFacts {
    * What the changes add between axle and body or frame at a corner, springs and spacers together.
    */
   Quantity lift(Position position) {
+    return derivation.lifts.computeIfAbsent(position, this::workedOutLift);
+  }
+
+  private Quantity workedOutLift(Position position) {
     Quantity proposed = proposedLift(position);
     boolean front = position.axle().orElseThrow() == Axle.FRONT;
     double tried = front ? build.trial().frontLift() : build.trial().rearLift();

@@ -71,9 +71,6 @@ final class LinkageFacts {
           Instrument.TAPE,
           "tape: stop to its seat at rest, rest to hanging, rack from lock to lock");
 
-  /** Steps of the upper arm's travel in which its room is looked for. */
-  private static final int STEPS = 12;
-
   private final Derivation derivation;
   private final Build build;
   private final HeightFacts heights;
@@ -383,17 +380,14 @@ final class LinkageFacts {
       Map<HardPoint, Vector3D> pivots = new HashMap<>();
       pivots.put(HardPoint.UPPER_FRONT_PIVOT, model.pivot(HardPoint.UPPER_FRONT_PIVOT, settings));
       pivots.put(HardPoint.UPPER_REAR_PIVOT, model.pivot(HardPoint.UPPER_REAR_PIVOT, settings));
-      for (int step = 0; step <= STEPS; step++) {
-        double travel = droop + (bump - droop) * step / STEPS;
-        if (WheelTravel.of(plain).at(new Binary64(travel), straight())
-            instanceof Pose<Binary64> pose) {
-          for (Map.Entry<HardPoint, Vector3D> pivot : pivots.entrySet()) {
-            Rods rods = Rods.closest(pivot.getValue(), pose.upperBall().toVector3D(), from, to);
-            if (closest == null || rods.distance() < closest.distance()) {
-              closest = rods;
-              leg = pivot.getKey();
-              where = travel;
-            }
+      double surveyed = plain.surveyedWheel().getZ().getReal();
+      for (Pose<Binary64> pose : poses.travel(straight())) {
+        for (Map.Entry<HardPoint, Vector3D> pivot : pivots.entrySet()) {
+          Rods rods = Rods.closest(pivot.getValue(), pose.upperBall().toVector3D(), from, to);
+          if (closest == null || rods.distance() < closest.distance()) {
+            closest = rods;
+            leg = pivot.getKey();
+            where = pose.wheelCenter().getZ().getReal() - surveyed;
           }
         }
       }

@@ -73,7 +73,7 @@ class ReadmeTest {
   @Test
   void theLimitsAreRealOutput() throws IOException {
     String sheet = "catalog-demo/builds/skerrow-raised-to-the-stop.build.yaml";
-    shows("    Tire diameter:", "\nIt counts from", "limits", sheet);
+    shows("    Tire diameter, now", "\nIt counts from", "limits", sheet);
   }
 
   /** What the README has between the two is what the command prints, line for line. */

@@ -96,7 +96,7 @@ class SweptGapsTest {
   @Test
   void theChangeOfAGapIsItsChange() throws IOException {
     Map<String, Clearance> before =
-        front(DemoSheet.of(folder, "skerrow", DemoSheet.raised("free", 0.001, 0.001, "")));
+        front(DemoSheet.of(folder, "skerrow", DemoSheet.raised("seized", 0.001, 0.001, "")));
     front(DemoSheet.of(folder, "skerrow", DemoSheet.raised("free", 55, 55, "")))
         .forEach(
             (station, gap) ->
