@@ -10,13 +10,14 @@ import static trammel.quantity.Instrument.FENDER;
 import static trammel.quantity.Instrument.GAUGE;
 import static trammel.quantity.Instrument.LOCK_GAP;
 import static trammel.quantity.Instrument.TAPE;
-import static trammel.quantity.Instrument.TOE_RACK;
 import static trammel.quantity.Instrument.WEIGHED;
 
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import trammel.catalog.AlignmentSpec.Angles;
 import trammel.quantity.Quantity;
+import trammel.read.Inline;
 import trammel.read.Measured;
 import trammel.read.Place;
 import trammel.read.Required;
@@ -176,6 +177,7 @@ public record BuildSheet(
    * change with height, where nobody has surveyed its hard points.
    *
    * @param height hub to fender as it stood on the rack
+   * @param angles what it had there
    * @param camberFrom the least camber its adjusters gave, with the caster it has
    * @param camberTo the greatest
    * @param casterFrom the least caster its adjusters gave, with the camber it has
@@ -192,27 +194,7 @@ public record BuildSheet(
               min = 200,
               max = 1000)
           Quantity height,
-      @Measured(
-              value = ANGLE,
-              by = CAMBER_RACK,
-              how = "put it on an alignment rack",
-              min = -15,
-              max = 15)
-          Quantity camber,
-      @Measured(
-              value = ANGLE,
-              by = CASTER_RACK,
-              how = "put it on an alignment rack",
-              min = -15,
-              max = 15)
-          Quantity caster,
-      @Measured(
-              value = ANGLE,
-              by = TOE_RACK,
-              how = "put it on an alignment rack",
-              min = -10,
-              max = 10)
-          Quantity toe,
+      @Inline Angles angles,
       @Measured(
               value = ANGLE,
               by = CAMBER_RACK,

@@ -5,7 +5,6 @@ import static trammel.quantity.Dimension.ANGLE;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.analysis.differentiation.Gradient;
-import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import trammel.build.Build;
 import trammel.catalog.AlignmentSpec;
 import trammel.catalog.AxleProfile;
@@ -13,7 +12,6 @@ import trammel.catalog.BeamLocation;
 import trammel.catalog.BeamLocation.DragLinkProfile;
 import trammel.catalog.BeamLocation.Panhard;
 import trammel.catalog.PartKind;
-import trammel.catalog.SurveyPoint;
 import trammel.fact.Alignment;
 import trammel.fact.AxleTurn;
 import trammel.fact.BumpSteer;
@@ -167,10 +165,10 @@ final class AxleFacts {
       return;
     }
     Variables.Collector collector = new Variables.Collector();
-    int[] box = point(collector, link.boxEnd(), "drag link, box end");
-    int[] arm = point(collector, link.axleEnd(), "drag link, axle end");
-    int[] frame = point(collector, panhard.frameEnd(), "bar, frame end");
-    int[] end = point(collector, panhard.axleEnd(), "bar, axle end");
+    int[] box = collector.add(link.boxEnd(), "drag link, box end");
+    int[] arm = collector.add(link.axleEnd(), "drag link, axle end");
+    int[] frame = collector.add(panhard.frameEnd(), "bar, frame end");
+    int[] end = collector.add(panhard.axleEnd(), "bar, axle end");
     int length = collector.add(link.steeringArm());
     int found = collector.add(ride.found());
     int proposed = collector.add(ride.proposed());
@@ -182,13 +180,12 @@ final class AxleFacts {
     Gradient ahead = variables.variable(length);
     DragLink<Gradient> dragLink =
         new DragLink<>(
-            vector(variables, box, link.boxEnd()),
-            vector(variables, arm, link.axleEnd()),
+            variables.left(box, link.boxEnd()),
+            variables.left(arm, link.axleEnd()),
             link.axleEnd().fore().value() < 0 ? ahead.negate() : ahead);
     PanhardBar<Gradient> bar =
         new PanhardBar<>(
-            vector(variables, frame, panhard.frameEnd()),
-            vector(variables, end, panhard.axleEnd()));
+            variables.left(frame, panhard.frameEnd()), variables.left(end, panhard.axleEnd()));
     BarFacts.Fit fit = new BarFacts(derivation).fit(axle);
     Linkage linkage = new Linkage(variables, dragLink, bar);
     Gradient before = variables.variable(found);
@@ -258,21 +255,5 @@ final class AxleFacts {
       }
       return variables.quantity(STEER, ANGLE, greatest);
     }
-  }
-
-  private static int[] point(Variables.Collector collector, SurveyPoint point, String name) {
-    return new int[] {
-      collector.add(point.fore().called(name + ", fore")),
-      collector.add(point.out().called(name + ", out")),
-      collector.add(point.up().called(name + ", up"))
-    };
-  }
-
-  private static FieldVector3D<Gradient> vector(Variables variables, int[] at, SurveyPoint point) {
-    Gradient out = variables.variable(at[1]);
-    return new FieldVector3D<>(
-        variables.variable(at[0]),
-        point.side() == Side.RIGHT ? out.negate() : out,
-        variables.variable(at[2]));
   }
 }

@@ -111,14 +111,14 @@ final class AxleTurns {
 
   private Turned links(Axle axle, Links links, Quantity lift, boolean proposed) {
     Variables.Collector collector = new Variables.Collector();
-    int[] lowerFrame = point(collector, links.lowerFrame(), "lower link, frame");
-    int[] lowerAxle = point(collector, links.lowerAxle(), "lower link, axle");
-    int[] wheel = point(collector, links.wheelCenter(), "wheel center");
+    int[] lowerFrame = collector.add(links.lowerFrame(), "lower link, frame");
+    int[] lowerAxle = collector.add(links.lowerAxle(), "lower link, axle");
+    int[] wheel = collector.add(links.wheelCenter(), "wheel center");
     SurveyPoint upperFrameAt = links.upperFrame();
     SurveyPoint upperAxleAt = links.upperAxle();
     boolean arms = upperFrameAt == null || upperAxleAt == null;
-    int[] upperFrame = arms ? lowerFrame : point(collector, upperFrameAt, "upper link, frame");
-    int[] upperAxle = arms ? lowerAxle : point(collector, upperAxleAt, "upper link, axle");
+    int[] upperFrame = arms ? lowerFrame : collector.add(upperFrameAt, "upper link, frame");
+    int[] upperAxle = arms ? lowerAxle : collector.add(upperAxleAt, "upper link, axle");
     int raised = collector.add(lift);
     AxleLink lower = proposed ? link(axle, AxleLink.Level.LOWER) : null;
     AxleLink upper = proposed ? link(axle, AxleLink.Level.UPPER) : null;
@@ -131,11 +131,11 @@ final class AxleTurns {
           Quantity.absent(ANGLE, Variables.absence(missing)),
           Quantity.absent(LENGTH, Variables.absence(missing)));
     }
-    FieldVector3D<Gradient> lowerFrom = vector(variables, lowerFrame);
-    FieldVector3D<Gradient> lowerTo = vector(variables, lowerAxle);
-    FieldVector3D<Gradient> upperFrom = vector(variables, upperFrame);
-    FieldVector3D<Gradient> upperTo = vector(variables, upperAxle);
-    FieldVector3D<Gradient> center = vector(variables, wheel);
+    FieldVector3D<Gradient> lowerFrom = variables.point(lowerFrame);
+    FieldVector3D<Gradient> lowerTo = variables.point(lowerAxle);
+    FieldVector3D<Gradient> upperFrom = variables.point(upperFrame);
+    FieldVector3D<Gradient> upperTo = variables.point(upperAxle);
+    FieldVector3D<Gradient> center = variables.point(wheel);
     LinkChange<Gradient> lowerChange = change(variables, lowerLength, lowerFrom, lowerTo);
     Gradient at = variables.variable(raised);
     if (arms) {
@@ -220,19 +220,6 @@ final class AxleTurns {
     return new Turned(
         variables.quantity(TURN, ANGLE, pose.get().frontUp()),
         variables.quantity(FORE, LENGTH, pose.get().foreShift()));
-  }
-
-  private static int[] point(Variables.Collector collector, SurveyPoint point, String name) {
-    return new int[] {
-      collector.add(point.fore().called(name + ", fore")),
-      collector.add(point.out().called(name + ", out")),
-      collector.add(point.up().called(name + ", up"))
-    };
-  }
-
-  private static FieldVector3D<Gradient> vector(Variables variables, int[] at) {
-    return new FieldVector3D<>(
-        variables.variable(at[0]), variables.variable(at[1]), variables.variable(at[2]));
   }
 
   private Turned leaf(Axle axle, @Nullable LeafProfile leaf, boolean proposed) {

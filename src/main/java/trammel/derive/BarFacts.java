@@ -169,8 +169,8 @@ final class BarFacts {
       this.panhard = panhard;
       this.profile = build.vehicle().axle(axle);
       Variables.Collector collector = new Variables.Collector();
-      frameEnd = point(collector, panhard.frameEnd(), "bar, frame end");
-      axleEnd = point(collector, panhard.axleEnd(), "bar, axle end");
+      frameEnd = collector.add(panhard.frameEnd(), "bar, frame end");
+      axleEnd = collector.add(panhard.axleEnd(), "bar, axle end");
       lift = collector.add(ride.proposed());
       found = collector.add(ride.found());
       Equipment after = build.after(Position.of(axle, Side.LEFT));
@@ -187,14 +187,6 @@ final class BarFacts {
       variables = collector.all();
     }
 
-    private static int[] point(Variables.Collector collector, SurveyPoint point, String name) {
-      return new int[] {
-        collector.add(point.fore().called(name + ", fore")),
-        collector.add(point.out().called(name + ", out")),
-        collector.add(point.up().called(name + ", up"))
-      };
-    }
-
     void add(BarFacts facts) {
       Quantity missing = variables.missing();
       if (missing != null) {
@@ -204,7 +196,8 @@ final class BarFacts {
       }
       PanhardBar<Gradient> bar =
           new PanhardBar<>(
-              vector(frameEnd, panhard.frameEnd()), vector(axleEnd, panhard.axleEnd()));
+              variables.left(frameEnd, panhard.frameEnd()),
+              variables.left(axleEnd, panhard.axleEnd()));
       List<Fitting> fittings = fittings(bar);
       Fitting chosen = chosen(fittings);
       Fitting best =
@@ -238,7 +231,7 @@ final class BarFacts {
 
     private PanhardBar<Gradient> bar() {
       return new PanhardBar<>(
-          vector(frameEnd, panhard.frameEnd()), vector(axleEnd, panhard.axleEnd()));
+          variables.left(frameEnd, panhard.frameEnd()), variables.left(axleEnd, panhard.axleEnd()));
     }
 
     /** What is changed on the bar as proposed. */
@@ -255,15 +248,6 @@ final class BarFacts {
           .map(angle -> angle.getValue() < 0 ? angle.negate() : angle)
           .map(angle -> variables.quantity(SLOPE, ANGLE, angle))
           .orElseGet(() -> Constants.degrees(90));
-    }
-
-    /** Coordinates toward the left, whichever side the point was surveyed on. */
-    private FieldVector3D<Gradient> vector(int[] index, SurveyPoint point) {
-      Gradient out = variables.variable(index[1]);
-      return new FieldVector3D<>(
-          variables.variable(index[0]),
-          point.side() == Side.RIGHT ? out.negate() : out,
-          variables.variable(index[2]));
     }
 
     /** One way the bar may be fitted: the hole it is in and what that makes of it. */

@@ -65,13 +65,7 @@ final class CornerModel {
       List<Quantity> ends) {
     for (HardPoint point : HardPoint.values()) {
       SurveyPoint at = linkage.points().get(point);
-      points.put(
-          point,
-          new int[] {
-            collector.add(at.fore().called(point.words() + ", fore")),
-            collector.add(at.out().called(point.words() + ", out")),
-            collector.add(at.up().called(point.words() + ", up"))
-          });
+      points.put(point, collector.add(at, point.words()));
     }
     camber = collector.add(surveyedCamber);
     toe = collector.add(surveyedToe);
@@ -239,16 +233,16 @@ final class CornerModel {
 
   /** A hard point as surveyed, as variables. */
   FieldVector3D<Gradient> pivotVariable(HardPoint point) {
-    return vector(points.get(point));
+    return variables.point(points.get(point));
   }
 
   /** The corner with derivatives, as surveyed or with the proposed arm and settings. */
   DoubleWishbone<Gradient> varied(boolean proposed, List<Double> settings) {
     Map<HardPoint, FieldVector3D<Gradient>> at = new EnumMap<>(HardPoint.class);
-    points.forEach((point, index) -> at.put(point, vector(index)));
+    points.forEach((point, index) -> at.put(point, variables.point(index)));
     Map<HardPoint, FieldVector3D<Gradient>> shifts = new EnumMap<>(HardPoint.class);
     if (proposed && armShift != null) {
-      shifts.put(HardPoint.UPPER_BALL_JOINT, vector(armShift));
+      shifts.put(HardPoint.UPPER_BALL_JOINT, variables.point(armShift));
     }
     for (int i = 0; proposed && i < settings.size(); i++) {
       shift(turns.get(i), settings.get(i), shifts);
@@ -267,11 +261,6 @@ final class CornerModel {
         .forEach(
             (point, direction) ->
                 shifts.merge(point, new FieldVector3D<>(moved, direction), FieldVector3D::add));
-  }
-
-  private FieldVector3D<Gradient> vector(int[] index) {
-    return new FieldVector3D<>(
-        variables.variable(index[0]), variables.variable(index[1]), variables.variable(index[2]));
   }
 
   /** The corner in plain numbers with the proposed arm and settings. */

@@ -208,9 +208,7 @@ final class Corners {
   }
 
   private Angles angles(Optional<Printout> shown) {
-    return shown
-        .map(printout -> new Angles(printout.camber(), printout.caster(), printout.toe()))
-        .orElse(profile.alignment().asSurveyed());
+    return shown.map(Printout::angles).orElse(profile.alignment().asSurveyed());
   }
 
   private Optional<Printout> asFound(Position position) {

@@ -67,7 +67,7 @@ final class RackAlignment {
     CASTER;
 
     Quantity of(Printout printout) {
-      return this == CAMBER ? printout.camber() : printout.caster();
+      return this == CAMBER ? printout.angles().camber() : printout.angles().caster();
     }
 
     Quantity from(Printout printout) {

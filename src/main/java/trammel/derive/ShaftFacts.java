@@ -200,8 +200,8 @@ final class ShaftFacts {
       AxleProfile profile = build.vehicle().axle(axle);
       AxleTurns.Turned turned = turns.at(axle, lift, proposed);
       Variables.Collector collector = new Variables.Collector();
-      int[] output = point(collector, shaft.output());
-      int[] pinion = point(collector, shaft.pinion());
+      int[] output = collector.add(shaft.output(), "joint at the gearbox");
+      int[] pinion = collector.add(shaft.pinion(), "joint at the axle");
       int outputSlope = collector.add(shaft.outputSlope());
       int pinionSlope = collector.add(shaft.pinionSlope());
       int raised = collector.add(lift);
@@ -259,14 +259,14 @@ final class ShaftFacts {
     /** A point with fore counted from the axle that the shaft drives. */
     private FieldVector3D<Gradient> vector(
         int[] index, SurveyPoint point, Axle axle, int wheelbase) {
-      Gradient fore = variables.variable(index[0]);
+      FieldVector3D<Gradient> left = variables.left(index, point);
       Axle from = point.from() == null ? axle : point.from();
       Gradient base = variables.variable(wheelbase);
-      Gradient out = variables.variable(index[1]);
+      Gradient fore = left.getX();
       return new FieldVector3D<>(
           from == axle ? fore : axle == Axle.REAR ? fore.add(base) : fore.subtract(base),
-          point.side() == Side.RIGHT ? out.negate() : out,
-          variables.variable(index[2]));
+          left.getY(),
+          left.getZ());
     }
 
     private Quantity of(
@@ -290,11 +290,5 @@ final class ShaftFacts {
     Quantity length() {
       return of(SPLINE, LENGTH, ShaftJoints::length);
     }
-  }
-
-  private static int[] point(Variables.Collector collector, SurveyPoint point) {
-    return new int[] {
-      collector.add(point.fore()), collector.add(point.out()), collector.add(point.up())
-    };
   }
 }

@@ -5,13 +5,16 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import org.hipparchus.analysis.differentiation.Gradient;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.jspecify.annotations.Nullable;
+import trammel.catalog.SurveyPoint;
 import trammel.quantity.Absence;
 import trammel.quantity.Dimension;
 import trammel.quantity.Formula;
 import trammel.quantity.Input;
 import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
+import trammel.subject.Side;
 
 /**
  * The quantities that a piece of geometry depends on, as variables of its derivatives: what is
@@ -31,6 +34,15 @@ final class Variables {
     int add(Quantity quantity) {
       quantities.add(quantity);
       return quantities.size() - 1;
+    }
+
+    /** A surveyed point: the indices of fore, out and up. */
+    int[] add(SurveyPoint point, String name) {
+      return new int[] {
+        add(point.fore().called(name + ", fore")),
+        add(point.out().called(name + ", out")),
+        add(point.up().called(name + ", up"))
+      };
     }
 
     /** All that were added. */
@@ -70,6 +82,19 @@ final class Variables {
   /** The plain value of one. */
   double valueOf(int index) {
     return quantities[index].value();
+  }
+
+  /** A point of a corner: fore, out, up. */
+  FieldVector3D<Gradient> point(int[] index) {
+    return new FieldVector3D<>(variable(index[0]), variable(index[1]), variable(index[2]));
+  }
+
+  /** A point of the whole vehicle: fore, left, up, whichever side it was surveyed on. */
+  FieldVector3D<Gradient> left(int[] index, SurveyPoint point) {
+    FieldVector3D<Gradient> out = point(index);
+    return point.side() == Side.RIGHT
+        ? new FieldVector3D<>(out.getX(), out.getY().negate(), out.getZ())
+        : out;
   }
 
   /** A plain number. */
