@@ -41,12 +41,10 @@ final class AlignmentFacts {
 
   private final Derivation derivation;
   private final Build build;
-  private final HeightFacts heights;
 
   AlignmentFacts(Derivation derivation) {
     this.derivation = derivation;
     this.build = derivation.build;
-    this.heights = new HeightFacts(derivation);
   }
 
   void add() {
@@ -54,26 +52,10 @@ final class AlignmentFacts {
       AxleProfile profile = build.vehicle().axle(axle);
       boolean arm = build.changes(axle, PartKind.UPPER_ARM, PartKind.ECCENTRIC_BOLT);
       boolean meant = axle == Axle.FRONT || arm || profile.alignment().stated();
-      if (!profile.layout().beam() && meant && (arm || raised(axle) || raked(axle, profile))) {
+      if (!profile.layout().beam() && meant && derivation.corners(axle).touched()) {
         axle(axle, profile, Standing.WORSE_OR_NEW);
       }
     }
-  }
-
-  /** Whether the other axle's height tips the body, and caster with it. */
-  private boolean raked(Axle axle, AxleProfile profile) {
-    return Position.of(axle).stream()
-        .map(position -> Rake.of(derivation, profile.alignment(), position.side().orElseThrow()))
-        .anyMatch(rake -> !rake.isKnown() || Math.abs(rake.value()) > LEVEL);
-  }
-
-  /** A rake below this is none (degrees). */
-  private static final double LEVEL = 1e-6;
-
-  private boolean raised(Axle axle) {
-    return Position.of(axle).stream()
-        .map(heights::lift)
-        .anyMatch(lift -> !lift.isKnown() || lift.value() != 0);
   }
 
   private void axle(Axle axle, AxleProfile profile, Standing standing) {
@@ -175,13 +157,15 @@ final class AlignmentFacts {
                 position ->
                     profile.adjusters().stream()
                         .allMatch(adjuster -> Corners.fitted(build, position, adjuster)));
+    boolean renewed =
+        Position.of(axle).stream().allMatch(position -> Corners.newBolts(build, position));
     derivation.facts.add(
         new AdjusterState(
             Subject.of(axle),
             standing,
             List.of(),
-            free(state),
-            Decision.of(fitted && state != BuildSheet.AdjusterState.ABSENT),
+            renewed ? Decision.MET : free(state),
+            Decision.of(fitted && (renewed || state != BuildSheet.AdjusterState.ABSENT)),
             SurveyedAlignment.words(profile.adjusters())));
   }
 

@@ -5,6 +5,7 @@ import static trammel.quantity.Dimension.ANGLE;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.analysis.differentiation.Gradient;
+import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.catalog.AlignmentSpec;
 import trammel.catalog.AxleProfile;
@@ -48,6 +49,12 @@ final class AxleFacts {
           "DragLink: constant length, axle on its panhard bar");
   private static final Formula MORE =
       new Formula("bump steer added", "as proposed − before", "definition");
+  private static final Absence OUT_OF_REACH =
+      new Absence(
+          "drag link and panhard bar",
+          "they do not reach the proposed height",
+          Instrument.READ,
+          "raise it less");
   private static final double OVER = 25;
 
   private final Derivation derivation;
@@ -65,7 +72,7 @@ final class AxleFacts {
       AxleProfile profile = build.vehicle().axle(axle);
       boolean parts =
           build.changes(axle, PartKind.AXLE_LINK, PartKind.LEAF_BLOCK, PartKind.SHACKLE);
-      AxleRide ride = AxleRide.of(derivation, axle);
+      AxleRide ride = derivation.ride(axle);
       if (!profile.layout().beam() || !(parts || ride.moved())) {
         continue;
       }
@@ -199,13 +206,7 @@ final class AxleFacts {
     Optional<Gradient> mismatch = dragLink.mismatch(after, none, bar, change);
     Optional<Gradient> slope = bar.inclination(after, change);
     if (mismatch.isEmpty() || slope.isEmpty()) {
-      unknownSteering(
-          axle,
-          new Absence(
-              "drag link and panhard bar",
-              "they do not reach the proposed height",
-              Instrument.READ,
-              "raise it less"));
+      unknownSteering(axle, OUT_OF_REACH);
       return;
     }
     derivation.facts.add(
@@ -242,16 +243,22 @@ final class AxleFacts {
   private record Linkage(
       Variables variables, DragLink<Gradient> dragLink, PanhardBar<Gradient> bar) {
 
-    /** The greater steer over 25 mm either way of a ride height. */
+    /** The greater steer over 25 mm either way of a ride height, as far as they reach. */
     Quantity steer(Gradient lift, LinkChange<Gradient> change) {
       LinkChange<Gradient> none = LinkChange.none(lift.getField());
-      Gradient greatest = variables.constant(0);
+      @Nullable Gradient greatest = null;
       for (double travel : new double[] {OVER, -OVER}) {
         Optional<Gradient> steer =
-            dragLink.bumpSteer(lift, variables.constant(travel), none, bar, change);
-        if (steer.isPresent() && Math.abs(steer.get().getValue()) > greatest.getValue()) {
-          greatest = steer.get().getValue() < 0 ? steer.get().negate() : steer.get();
+            dragLink
+                .bumpSteer(lift, variables.constant(travel), none, bar, change)
+                .map(angle -> angle.getValue() < 0 ? angle.negate() : angle);
+        if (steer.isPresent()
+            && (greatest == null || steer.get().getValue() > greatest.getValue())) {
+          greatest = steer.get();
         }
+      }
+      if (greatest == null) {
+        return Quantity.absent(ANGLE, OUT_OF_REACH);
       }
       return variables.quantity(STEER, ANGLE, greatest);
     }

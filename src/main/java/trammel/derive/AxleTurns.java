@@ -122,7 +122,8 @@ final class AxleTurns {
     int raised = collector.add(lift);
     AxleLink lower = proposed ? link(axle, AxleLink.Level.LOWER) : null;
     AxleLink upper = proposed ? link(axle, AxleLink.Level.UPPER) : null;
-    int lowerLength = lower == null ? -1 : collector.add(lower.lengthFrom());
+    int lowerLength =
+        lower == null ? -1 : collector.add(nearest(lower, links.lowerFrame(), links.lowerAxle()));
     int upperLength = upper == null ? -1 : collector.add(upper.lengthFrom());
     Variables variables = collector.all();
     Quantity missing = variables.missing();
@@ -159,6 +160,23 @@ final class AxleTurns {
               upper.lengthTo().value());
     }
     return turned(variables, side.at(at, lowerChange, upperChange));
+  }
+
+  /** The length of a link that keeps nearest to the old one. */
+  private static Quantity nearest(AxleLink link, SurveyPoint frame, SurveyPoint axle) {
+    if (!link.lengthTo().isKnown()
+        || !link.lengthFrom().isKnown()
+        || !SurveyedShape.known(frame)
+        || !SurveyedShape.known(axle)) {
+      return link.lengthFrom();
+    }
+    double old = SurveyedShape.vector(frame).distance(SurveyedShape.vector(axle));
+    if (old <= link.lengthFrom().value()) {
+      return link.lengthFrom();
+    }
+    return old >= link.lengthTo().value()
+        ? link.lengthTo()
+        : Constants.mm(old).called("lower link, set as long as the old one");
   }
 
   /** An adjustable upper link, set as near as it goes to where the axle does not turn. */

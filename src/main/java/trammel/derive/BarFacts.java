@@ -36,7 +36,7 @@ final class BarFacts {
     for (Axle axle : Axle.values()) {
       AxleProfile profile = build.vehicle().axle(axle);
       boolean parts = build.changes(axle, PartKind.PANHARD_BAR, PartKind.PANHARD_BRACKET);
-      AxleRide ride = AxleRide.of(derivation, axle);
+      AxleRide ride = derivation.ride(axle);
       Panhard panhard = profile.location().panhard();
       if (panhard != null && (parts || ride.moved())) {
         new FittedBar(derivation, axle, panhard, ride).add(this);
@@ -57,7 +57,7 @@ final class BarFacts {
   Fit fit(Axle axle) {
     Panhard panhard = build.vehicle().axle(axle).location().panhard();
     if (panhard != null) {
-      FittedBar bar = new FittedBar(derivation, axle, panhard, AxleRide.of(derivation, axle));
+      FittedBar bar = new FittedBar(derivation, axle, panhard, derivation.ride(axle));
       if (bar.missing() == null) {
         LinkChange<Gradient> change = bar.proposed();
         return new Fit(

@@ -43,6 +43,7 @@ final class Corners {
 
   private final Derivation derivation;
   private final Build build;
+  private final Axle axle;
   private final AxleProfile profile;
   private final HeightFacts heights;
 
@@ -55,6 +56,7 @@ final class Corners {
   Corners(Derivation derivation, Axle axle, HeightFacts heights) {
     this.derivation = derivation;
     this.build = derivation.build;
+    this.axle = axle;
     this.profile = build.vehicle().axle(axle);
     this.heights = heights;
   }
@@ -112,6 +114,22 @@ final class Corners {
       solvedFor = values;
     }
     return new Surveyed(model, variables, alignment, solved, poses);
+  }
+
+  /**
+   * Whether the changes touch the alignment: by an arm, a bolt, a lift here or a rake from there.
+   */
+  boolean touched() {
+    return build.changes(axle, PartKind.UPPER_ARM, PartKind.ECCENTRIC_BOLT)
+        || Position.of(axle).stream()
+            .anyMatch(p -> moved(heights.lift(p), 0) || moved(rake(p), LEVEL));
+  }
+
+  /** A rake below this is none (degrees). */
+  private static final double LEVEL = 1e-6;
+
+  private static boolean moved(Quantity quantity, double least) {
+    return !quantity.isKnown() || Math.abs(quantity.value()) > least;
   }
 
   private Quantity rake(Position position) {
@@ -244,8 +262,7 @@ final class Corners {
     for (Adjuster adjuster : profile.adjusters()) {
       boolean onOldArm = arm != null && adjuster.moves() == Adjuster.Moves.UPPER_BALL_JOINT;
       boolean there = fitted(build, position, adjuster);
-      boolean replaced = adjuster.soldApart() && there;
-      if (!onOldArm && there && (!stuck || replaced)) {
+      if (!onOldArm && there && (!stuck || newBolts(build, position))) {
         left.add(adjuster);
       }
     }
@@ -258,6 +275,12 @@ final class Corners {
   /** Whether an adjuster is there: fitted by the maker, or bought apart. */
   static boolean fitted(Build build, Position position, Adjuster adjuster) {
     return !adjuster.soldApart() || !build.after(position).all(PartKind.ECCENTRIC_BOLT).isEmpty();
+  }
+
+  /** Whether the changes bring eccentric bolts, which turn whatever the old ones did. */
+  static boolean newBolts(Build build, Position position) {
+    return build.changes(position, PartKind.ECCENTRIC_BOLT)
+        && !build.after(position).all(PartKind.ECCENTRIC_BOLT).isEmpty();
   }
 
   private WheelAlignment rack(Position position) {

@@ -24,6 +24,7 @@ public final class Derivation {
   private final Map<Position, WheelEnd> before = new EnumMap<>(Position.class);
   private final Map<Position, WheelEnd> after = new EnumMap<>(Position.class);
   private final Map<Axle, Corners> corners = new EnumMap<>(Axle.class);
+  private final Map<Axle, AxleRide> rides = new EnumMap<>(Axle.class);
 
   Derivation(Build build, LocalDate on) {
     this.build = build;
@@ -61,6 +62,11 @@ public final class Derivation {
 
   WheelEnd after(Position position) {
     return after.get(position);
+  }
+
+  /** How high the frame stands over an axle, worked out once. */
+  AxleRide ride(Axle axle) {
+    return rides.computeIfAbsent(axle, which -> AxleRide.of(this, which));
   }
 
   /** The corners of an axle, solved once. */

@@ -86,8 +86,13 @@ final class HalfShaftFacts {
             drop || build.changes(position, PartKind.UPPER_ARM, PartKind.STRUT_TOP_SPACER);
         boolean touched = farther || !lift.isKnown() || lift.value() != 0;
         Optional<Corners.Surveyed> corner =
-            derivation.corners(axle).solvable(position).filter(solved -> solved.model().bounded());
-        if (shaft != null && touched && corner.isPresent()) {
+            shaft != null && touched
+                ? derivation
+                    .corners(axle)
+                    .solvable(position)
+                    .filter(solved -> solved.model().bounded())
+                : Optional.empty();
+        if (shaft != null && corner.isPresent()) {
           new Shaft(position, shaft, corner.get(), Standing.ofChange(farther)).add();
         } else if (drop || (shaft != null && touched)) {
           unmeasured(position, Standing.ofChange(farther));

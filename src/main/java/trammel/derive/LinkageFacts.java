@@ -25,6 +25,13 @@ import trammel.subject.Subject;
 
 /** What a surveyed front linkage does over its travel: bump steer, swing, room, reach. */
 final class LinkageFacts {
+  private static final Absence UNSURVEYED =
+      new Absence(
+          "swing of the upper ball joint",
+          "its hard points are not surveyed",
+          Instrument.HARD_POINT,
+          "survey the front hard points, or hang the wheel and look at the joint");
+
   final Derivation derivation;
   final Build build;
   private final HeightFacts heights;
@@ -39,32 +46,31 @@ final class LinkageFacts {
     for (Axle axle : Axle.values()) {
       AxleProfile profile = build.vehicle().axle(axle);
       for (Position position : Position.of(axle)) {
-        Optional<Corners.Surveyed> corner = derivation.corners(axle).solvable(position);
         Quantity lift = heights.lift(position);
         boolean arm = build.changes(position, PartKind.UPPER_ARM);
         boolean raised = !lift.isKnown() || lift.value() != 0;
-        Standing standing = Standing.ofChange(arm || raised);
-        if (corner.isPresent() && standing == Standing.WORSE_OR_NEW) {
+        if (profile.layout().beam() || !(arm || raised)) {
+          continue;
+        }
+        Corners corners = derivation.corners(axle);
+        Optional<Corners.Surveyed> corner = corners.solvable(position);
+        if (corner.isPresent()) {
           // Only an arm of another shape, or a stroke that begins lower, goes where none went
           // before.
           boolean farther = arm || build.changes(position, PartKind.STRUT_TOP_SPACER);
           new LinkageWheel(
                   this, position, profile.linkage(), corner.get(), Standing.ofChange(farther), lift)
               .add();
-        } else if (standing == Standing.WORSE_OR_NEW && !profile.layout().beam()) {
-          if (derivation.corners(axle).surveyed(position)) {
+        } else {
+          if (corners.surveyed(position)) {
             unsolved(position, profile.linkage());
           }
           swing(
               position,
-              standing,
+              Standing.WORSE_OR_NEW,
               lift,
               profile.linkage(),
-              new Absence(
-                  "swing of the upper ball joint",
-                  "its hard points are not surveyed",
-                  Instrument.HARD_POINT,
-                  "survey the front hard points, or hang the wheel and look at the joint"));
+              corners.surveyed(position) ? corners.unsolved(position) : UNSURVEYED);
         }
       }
     }

@@ -28,7 +28,6 @@ import trammel.geometry.Pose;
 import trammel.geometry.Rods;
 import trammel.geometry.WheelTravel;
 import trammel.quantity.Absence;
-import trammel.quantity.Constants;
 import trammel.quantity.Decision;
 import trammel.quantity.Formula;
 import trammel.quantity.Instrument;
@@ -154,7 +153,13 @@ final class LinkageWheel {
             () ->
                 new Heading.ByTieRod<>(poses.linkage(proposed).tieRodInner(), rest.tieRodLength()));
     if (there.isEmpty()) {
-      return Constants.degrees(0).called("bump steer within reach");
+      return Quantity.absent(
+          ANGLE,
+          new Absence(
+              "bump steer",
+              "the linkage does not go 25 mm either way of this height",
+              Instrument.READ,
+              "raise it less"));
     }
     Gradient change = there.get().toe().subtract(rest.toe());
     return variables.quantity(TOE_CHANGE, ANGLE, change.getValue() < 0 ? change.negate() : change);
@@ -194,11 +199,7 @@ final class LinkageWheel {
     Quantity limit =
         arm.map(UpperArm::swing).filter(Quantity::isKnown).orElse(linkage.upperSwing().limit());
     Optional<Pose<Gradient>> surveyed =
-        poses.at(
-            "as shown, toe 0",
-            false,
-            () -> variables.variable(model.heightIndex(SurveyedAlignment.AS_SHOWN)),
-            this::straightToe);
+        poses.at("as surveyed, toe 0", false, () -> variables.constant(0), this::straightToe);
     Gradient droop = turned(HANGING, () -> model.endVariable(CornerModel.DROOP).negate(), surveyed);
     Gradient bump = turned("bump", () -> model.endVariable(CornerModel.BUMP), surveyed);
     if (droop == null || bump == null) {

@@ -65,7 +65,7 @@ final class ShaftFacts {
 
   void add() {
     for (Axle axle : Axle.values()) {
-      AxleRide ride = AxleRide.of(derivation, axle);
+      AxleRide ride = derivation.ride(axle);
       boolean beam = build.vehicle().axle(axle).layout().beam();
       boolean parts =
           build.changes(

@@ -95,9 +95,19 @@ record SurveyedShape(Shape shape, Obstacle obstacle, boolean onBody) {
   /**
    * Where on the shape a surveyed point is, as three quantities.
    *
-   * @param closest the point (mm), without what a body lift adds
+   * @param raisedPoint the point (mm), with what a body lift adds
+   * @param raised that body lift
    */
-  List<Quantity> place(Vector3D closest) {
+  List<Quantity> place(Vector3D raisedPoint, Quantity raised) {
+    if (!onBody || raised.value() == 0) {
+      return place(raisedPoint);
+    }
+    List<Quantity> place = place(raisedPoint.subtract(new Vector3D(0, 0, raised.value())));
+    return List.of(place.get(0), place.get(1), PLACE.linear(1, place.get(2), 1, raised));
+  }
+
+  /** The same as surveyed. */
+  private List<Quantity> place(Vector3D closest) {
     if (shape instanceof Shape.Spot spot) {
       return coordinates(spot.at());
     }

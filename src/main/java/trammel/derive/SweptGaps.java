@@ -97,6 +97,9 @@ final class SweptGaps {
 
   /** Every surveyed station of a wheel; none where the corner, or what bounds it, is not known. */
   Map<Station, Swept> at(Position position, AxleProfile axle) {
+    if (axle.stations().values().stream().allMatch(station -> station.shapes().isEmpty())) {
+      return Map.of();
+    }
     Optional<Corners.Surveyed> corner =
         derivation.corners(position.axle().orElseThrow()).solvable(position);
     WheelEnd now = derivation.after(position);
@@ -114,14 +117,16 @@ final class SweptGaps {
     List<Double> key = new ArrayList<>(corner.get().model().variables().values());
     needed.forEach(quantity -> key.add(quantity.value()));
     key.add(raised.value());
+    boolean touched = derivation.corners(position.axle().orElseThrow()).touched();
     Found found =
         known.computeIfAbsent(
-            key, k -> find(corner.get(), axle, now, then, book.value(), raised.value()));
+            key, k -> find(corner.get(), axle, now, then, book.value(), raised.value(), touched));
     Map<Station, Swept> swept = new EnumMap<>(Station.class);
     found.now.forEach(
         (station, approach) ->
             swept.put(
-                station, swept(position, corner.get(), found, station, approach, now, then, book)));
+                station,
+                swept(position, corner.get(), found, station, approach, now, then, book, raised)));
     return swept;
   }
 
@@ -131,30 +136,32 @@ final class SweptGaps {
       WheelEnd now,
       WheelEnd then,
       double book,
-      double raised) {
+      double raised,
+      boolean touched) {
     CornerModel model = corner.model();
     SurveyedAlignment.Solved solved = corner.solved().orElseThrow();
+    CornerPoses corners = corner.poses().orElseThrow();
     List<Station> stations = new ArrayList<>();
     List<SurveyedShape> shapes = new ArrayList<>();
+    List<SurveyedShape> shapesThen = new ArrayList<>();
     axle.stations()
         .forEach(
-            (station, profile) ->
-                shapes(profile, raised)
-                    .forEach(
-                        shape -> {
-                          stations.add(station);
-                          shapes.add(shape);
-                        }));
-    DoubleWishbone<Binary64> surveyed = model.plain(false, List.of());
+            (station, profile) -> {
+              shapes.addAll(shapes(profile, raised));
+              List<SurveyedShape> unraised = shapes(profile, 0);
+              shapesThen.addAll(unraised);
+              unraised.forEach(shape -> stations.add(station));
+            });
+    DoubleWishbone<Binary64> surveyed = corners.plain(false);
     Pose<Binary64> asSurveyed =
         (Pose<Binary64>)
             surveyed.pose(surveyed.surveyedAngle(), new Heading.ByTieRod<>(surveyed.tieRodInner()));
     WheelSweep proposed =
         new WheelSweep(
             model,
-            model.plain(true, solved.best().settings()),
+            corners.plain(touched),
             asSurveyed,
-            solved.after().tieRodLength().getValue(),
+            tieRod(solved, touched).getValue(),
             book - now.offset.value());
     WheelSweep found =
         new WheelSweep(
@@ -169,21 +176,33 @@ final class SweptGaps {
         now.radius.value() == then.radius.value()
             && now.width.value() == then.width.value()
             && now.offset.value() == then.offset.value()
-            && model.arm().isEmpty()
-            && solved.best().settings().stream().allMatch(setting -> setting == 0)
-            && solved.after().tieRodLength().getValue()
-                == solved.before().tieRodLength().getValue();
+            && raised == 0
+            && !touched;
     Map<Station, ClosestApproach> nearThen =
-        same ? nearNow : sweep(model, found, then, stations, shapes, new EnumMap<>(Station.class));
-    return new Found(nearNow, nearThen, closest, poses(model, solved, nearNow));
+        same
+            ? nearNow
+            : sweep(model, found, then, stations, shapesThen, new EnumMap<>(Station.class));
+    return new Found(
+        nearNow,
+        nearThen,
+        closest,
+        poses(model, corners, tieRod(solved, touched), touched, nearNow));
   }
 
+  /** The tie rod as it will be: set again where the changes touch the alignment, else as it is. */
+  private static Gradient tieRod(SurveyedAlignment.Solved solved, boolean touched) {
+    return (touched ? solved.after() : solved.before()).tieRodLength();
+  }
+
+  /** The shapes of a station; none where a value of one is missing, for it may be the nearest. */
   private static List<SurveyedShape> shapes(StationProfile profile, double raised) {
     FixedTo fixedTo = profile.fixedTo() == null ? FixedTo.BODY : profile.fixedTo();
-    return profile.shapes().stream()
-        .filter(shape -> SurveyedShape.needed(shape).stream().allMatch(Quantity::isKnown))
-        .map((Shape shape) -> SurveyedShape.of(shape, fixedTo, raised))
-        .toList();
+    boolean whole =
+        profile.shapes().stream()
+            .flatMap(shape -> SurveyedShape.needed(shape).stream())
+            .allMatch(Quantity::isKnown);
+    return (whole ? profile.shapes() : List.<Shape>of())
+        .stream().map((Shape shape) -> SurveyedShape.of(shape, fixedTo, raised)).toList();
   }
 
   private static Map<Station, ClosestApproach> sweep(
@@ -220,16 +239,16 @@ final class SweptGaps {
   /** The deciding poses once more, with derivatives. */
   private static Map<Station, Pose<Gradient>> poses(
       CornerModel model,
-      SurveyedAlignment.Solved solved,
+      CornerPoses corners,
+      Gradient tieRod,
+      boolean touched,
       Map<Station, ClosestApproach> approaches) {
     Map<Station, Pose<Gradient>> poses = new EnumMap<>(Station.class);
     if (approaches.isEmpty()) {
       return poses;
     }
-    DoubleWishbone<Gradient> linkage = model.varied(true, solved.best().settings());
-    WheelTravel<Gradient> travel =
-        WheelTravel.of(linkage, model.plain(true, solved.best().settings()));
-    Gradient tieRod = solved.after().tieRodLength();
+    DoubleWishbone<Gradient> linkage = corners.linkage(touched);
+    WheelTravel<Gradient> travel = WheelTravel.of(linkage, corners.plain(touched));
     Heading<Gradient> straight = new Heading.ByTieRod<>(linkage.tieRodInner(), tieRod);
     Gradient bump = angle(travel, model.endVariable(CornerModel.BUMP), straight);
     Gradient droop = angle(travel, model.endVariable(CornerModel.DROOP).negate(), straight);
@@ -276,7 +295,8 @@ final class SweptGaps {
       ClosestApproach approach,
       WheelEnd now,
       WheelEnd then,
-      Quantity book) {
+      Quantity book,
+      Quantity raised) {
     Pose<Gradient> pose = found.poses.get(station);
     Quantity outboard = OUTBOARD.linear(1, book, -1, now.offset);
     if (pose == null) {
@@ -286,7 +306,7 @@ final class SweptGaps {
     add(operands, corner.variables(), LENGTH, pose.wheelCenter());
     add(operands, corner.variables(), RATIO, pose.spindle());
     SurveyedShape shape = found.shapes.get(station);
-    operands.addAll(shape.place(approach.onSurveyed()));
+    operands.addAll(shape.place(approach.onSurveyed(), raised));
     operands.addAll(List.of(now.radius, now.width, SHOULDER, outboard));
     double[] partials = partials(approach, operands);
     Quantity gap = GAP.of(LENGTH, approach.gap(), partials, operands.toArray(Quantity[]::new));
@@ -308,7 +328,7 @@ final class SweptGaps {
     return new Swept(
         gap,
         change,
-        words(position, corner.model(), approach),
+        words(position, corner, approach),
         approach.surface().name().toLowerCase(Locale.ROOT).replace('_', ' '));
   }
 
@@ -353,7 +373,9 @@ final class SweptGaps {
         Gradient.variable(count, first + 2, at.getZ()));
   }
 
-  private static String words(Position position, CornerModel model, ClosestApproach approach) {
+  private static String words(
+      Position position, Corners.Surveyed corner, ClosestApproach approach) {
+    CornerModel model = corner.model();
     if (approach.obstacle().fixedTo() == Obstacle.FixedTo.KNUCKLE) {
       return "In every pose";
     }
@@ -368,13 +390,12 @@ final class SweptGaps {
                 ? "Straight ahead"
                 : String.format(
                     Locale.ROOT, "Steered %.0f° %s", Math.abs(inward), left ? "left" : "right");
-    double height = height(model, approach);
+    double height = height(corner.poses().orElseThrow().plain(false), approach);
     return steering + ", " + travel(model, height);
   }
 
   /** Rise of the wheel from where it was surveyed, as the sweep's pose has it (mm). */
-  private static double height(CornerModel model, ClosestApproach approach) {
-    DoubleWishbone<Binary64> linkage = model.plain(false, List.of());
+  private static double height(DoubleWishbone<Binary64> linkage, ClosestApproach approach) {
     return linkage.pose(
                 new Binary64(approach.travel()), new Heading.ByTieRod<>(linkage.tieRodInner()))
             instanceof Pose<Binary64> pose

@@ -17,6 +17,7 @@ import trammel.geometry.AngleWindow;
 import trammel.geometry.DoubleWishbone;
 import trammel.geometry.FrontView;
 import trammel.geometry.Heading;
+import trammel.geometry.MotionRatio;
 import trammel.geometry.Mount;
 import trammel.geometry.Pose;
 import trammel.geometry.WheelTravel;
@@ -115,9 +116,6 @@ public record WheelMap(
 
   /** Steps of a curve (mm). */
   private static final double STEP = 10;
-
-  /** Half the travel over which a motion ratio is told (mm). */
-  private static final double RATIO_STEP = 0.5;
 
   /** How finely the last lift is solved for (mm). */
   private static final double LIFT_STEP = 0.1;
@@ -236,10 +234,11 @@ public record WheelMap(
   private static List<CurvePoint> curve(
       Corners.Surveyed corner, SurveyedAlignment.Solved solved, AxleProfile profile) {
     CornerModel model = corner.model();
+    CornerPoses poses = corner.poses().orElseThrow();
     if (!model.bounded()) {
       return List.of();
     }
-    DoubleWishbone<Binary64> linkage = model.plain(true, solved.best().settings());
+    DoubleWishbone<Binary64> linkage = poses.plain(true);
     WheelTravel<Binary64> travel = WheelTravel.of(linkage);
     Heading<Binary64> rod =
         new Heading.ByTieRod<>(
@@ -267,9 +266,9 @@ public record WheelMap(
                 pose.mechanicalTrail(radius).getReal(),
                 pose.contact(radius).getY().getReal() - rest.contact(radius).getY().getReal(),
                 rollCenter,
-                ratio(profile.linkage().spring(), linkage, travel, rod, ride + at),
-                ratio(profile.linkage().damper(), linkage, travel, rod, ride + at),
-                ratio(profile.linkage().sensor(), linkage, travel, rod, ride + at)));
+                ratio(profile.linkage().spring(), poses, pose, rod),
+                ratio(profile.linkage().damper(), poses, pose, rod),
+                ratio(profile.linkage().sensor(), poses, pose, rod)));
       }
     }
     return List.copyOf(curve);
@@ -278,10 +277,11 @@ public record WheelMap(
   private static List<LockPoint> lock(
       Corners.Surveyed corner, SurveyedAlignment.Solved solved, Side side) {
     CornerModel model = corner.model();
+    CornerPoses poses = corner.poses().orElseThrow();
     if (!model.bounded()) {
       return List.of();
     }
-    DoubleWishbone<Binary64> linkage = model.plain(true, solved.best().settings());
+    DoubleWishbone<Binary64> linkage = poses.plain(true);
     Binary64 rod = new Binary64(solved.after().tieRodLength().getValue());
     Binary64 radius = new Binary64(linkage.surveyedWheel().getZ().getReal());
     Binary64 ride = new Binary64(model.travel(SurveyedAlignment.PROPOSED));
@@ -308,24 +308,24 @@ public record WheelMap(
   /** Steering inputs shown to either side. */
   private static final int LOCK_STEPS = 4;
 
+  /** The motion ratio of a mount in a pose; null where it is not surveyed. */
   private static @Nullable Double ratio(
       @Nullable MountProfile mount,
-      DoubleWishbone<Binary64> linkage,
-      WheelTravel<Binary64> travel,
-      Heading<Binary64> heading,
-      double at) {
-    if (mount == null
-        || !known(mount)
-        || !(travel.at(new Binary64(0), heading) instanceof Pose<Binary64> surveyed)
-        || !(travel.at(new Binary64(at - RATIO_STEP), heading) instanceof Pose<Binary64> below)
-        || !(travel.at(new Binary64(at + RATIO_STEP), heading) instanceof Pose<Binary64> above)) {
+      CornerPoses poses,
+      Pose<Binary64> pose,
+      Heading<Binary64> heading) {
+    if (mount == null || !known(mount)) {
       return null;
     }
-    Mount<Binary64> fixed =
-        Mount.of(linkage, surveyed, mount.on(), vector(mount.body()), vector(mount.moving()));
-    double shorter =
-        fixed.length(linkage, below).getReal() - fixed.length(linkage, above).getReal();
-    return shorter / (2 * RATIO_STEP);
+    DoubleWishbone<Binary64> surveyed = poses.plain(false);
+    return surveyed.pose(surveyed.surveyedAngle(), new Heading.ByTieRod<>(surveyed.tieRodInner()))
+            instanceof Pose<Binary64> then
+        ? MotionRatio.of(
+                poses.plain(true),
+                Mount.of(surveyed, then, mount.on(), vector(mount.body()), vector(mount.moving())))
+            .at(pose, heading)
+            .getReal()
+        : null;
   }
 
   private static boolean known(MountProfile mount) {

@@ -52,7 +52,8 @@ public final class MotionRatio<T extends CalculusFieldElement<T>> {
   private static <T extends CalculusFieldElement<T>> Heading<FieldUnivariateDerivative1<T>> still(
       Heading<T> heading) {
     if (heading instanceof Heading.ByTieRod<T> rod) {
-      return new Heading.ByTieRod<>(still(rod.inner()));
+      T length = rod.length();
+      return new Heading.ByTieRod<>(still(rod.inner()), length == null ? null : still(length));
     }
     return new Heading.Reset<>(still(((Heading.Reset<T>) heading).toe()));
   }

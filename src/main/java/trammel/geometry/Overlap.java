@@ -1,5 +1,6 @@
 package trammel.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -98,7 +99,7 @@ public record Overlap(
       ToDoubleFunction<AlignmentMap.Angles> other,
       AngleWindow strip) {
     double value = other.applyAsDouble(here);
-    List<AlignmentMap.Angles> found = new java.util.ArrayList<>(3);
+    List<AlignmentMap.Angles> found = new ArrayList<>(3);
     if (strip.reserve(value) >= 0) {
       found.add(here);
     }
@@ -118,7 +119,7 @@ public record Overlap(
       return Optional.empty();
     }
     double share = from / (from - to);
-    List<Double> settings = new java.util.ArrayList<>(here.settings().size());
+    List<Double> settings = new ArrayList<>(here.settings().size());
     for (int i = 0; i < here.settings().size(); i++) {
       settings.add(between(here.settings().get(i), next.settings().get(i), share));
     }

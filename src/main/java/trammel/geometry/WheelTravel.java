@@ -1,5 +1,6 @@
 package trammel.geometry;
 
+import java.util.Locale;
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.Binary64;
@@ -182,6 +183,6 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
         plain.pose(new Binary64(further), heading) instanceof OutOfReach<Binary64> out
             ? out.limit()
             : "the lower arm passes its limit";
-    return String.format(java.util.Locale.ROOT, "%s at %+.0f mm", limit, reached);
+    return String.format(Locale.ROOT, "%s at %+.0f mm", limit, reached);
   }
 }

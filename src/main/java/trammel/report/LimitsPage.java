@@ -64,7 +64,7 @@ public final class LimitsPage {
     String amount =
         by < 0.5
             ? "not at all " + way
-            : "up to " + millimeters(by) + " " + way + " (" + reached(now, end.by()) + ")";
+            : "up to " + atMost(by) + " " + way + " (" + reached(now, end.by()) + ")";
     page.paragraph(
         "  ",
         "    ",
@@ -91,6 +91,12 @@ public final class LimitsPage {
   private String said(Finding finding) {
     Sentences sentences = new Sentences(finding, judge.rule(finding.rule()).orElseThrow());
     return finding.fact().subject().words().toLowerCase(Locale.ROOT) + ": " + sentences.sentence();
+  }
+
+  /** A limit in both units, told too far out in neither. */
+  private static String atMost(double length) {
+    double inches = Math.floor(length / 25.4 * 10) / 10;
+    return String.format(Locale.ROOT, "%.0f mm (%.1f in)", length, inches);
   }
 
   private static String millimeters(double length) {

@@ -120,4 +120,13 @@ class SweptGapsTest {
     assertThat(gaps.get("front-left:rear-mount").change().value()).isNegative();
     assertThat(gaps.get("front-left:inner-side").change().value()).isPositive();
   }
+
+  /** A body lift takes fender and bumper up with it, and leaves what is on the frame. */
+  @Test
+  void aBodyLiftGivesRoomWhereTheBodyIsInTheWay() throws IOException {
+    Map<String, Clearance> gaps =
+        front(DemoSheet.of(folder, "skerrow", "changes:\n  - { add: ST-CB-25, at: all }\n"));
+    assertThat(gaps.get("front-left:arch").change().value()).isGreaterThan(10);
+    assertThat(gaps.get("front-left:rear-mount").change().value()).isZero();
+  }
 }

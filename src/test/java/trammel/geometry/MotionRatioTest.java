@@ -86,6 +86,9 @@ class MotionRatioTest {
               RandomLinkage.in(new Vector3D(0, RandomLinkage.between(random, 500, 650), 350)));
       double travel = RandomLinkage.between(random, -60, 60);
       assertExact(corner, mount, travel, new Heading.ByTieRod<>(inner));
+      // A tie rod set 4 mm longer turns the upright, and what is mounted on it.
+      assertExact(
+          corner, mount, travel, new Heading.ByTieRod<>(inner, corner.tieRodLength().add(4)));
     }
   }
 
