@@ -8,6 +8,7 @@ import static trammel.quantity.Instrument.CAMBER_RACK;
 import static trammel.quantity.Instrument.CASTER_RACK;
 import static trammel.quantity.Instrument.FENDER;
 import static trammel.quantity.Instrument.GAUGE;
+import static trammel.quantity.Instrument.GUESSED;
 import static trammel.quantity.Instrument.LOCK_GAP;
 import static trammel.quantity.Instrument.TAPE;
 import static trammel.quantity.Instrument.WEIGHED;
@@ -155,7 +156,36 @@ public record BuildSheet(
   }
 
   /** What the vehicle is meant to become. */
-  public record Aims(AimedLift lift, List<String> use, @Nullable ChainClass chains) {}
+  public record Aims(
+      AimedLift lift, List<String> use, @Nullable ChainClass chains, List<Payload> payload) {}
+
+  /**
+   * Something or somebody that will be carried, beyond what the axles were weighed with.
+   *
+   * @param carries what it is
+   * @param fore of its middle, before the front axle positive, behind it negative
+   * @param out of its middle from the center plane, toward the left positive
+   */
+  public record Payload(
+      Place place,
+      @Required String carries,
+      @Required @Measured(value = MASS, by = GUESSED, how = "weigh it", min = 0.5, max = 5000)
+          Quantity mass,
+      @Required
+          @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "front axle to its middle",
+              min = -7000,
+              max = 2500)
+          Quantity fore,
+      @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "center plane to its middle",
+              min = -1200,
+              max = 1200)
+          Quantity out) {}
 
   /** How much higher it is meant to stand. */
   public record AimedLift(
@@ -170,7 +200,24 @@ public record BuildSheet(
 
   /** What was measured on this vehicle; it outranks the profile. */
   public record Measurements(
-      List<Gap> gaps, List<FenderHeight> heights, List<Printout> alignment) {}
+      List<Gap> gaps,
+      List<FenderHeight> heights,
+      List<Printout> alignment,
+      List<FluidPressure> pressures) {}
+
+  /** The pressure of a ram or an air spring at rest, above the air's. */
+  public record FluidPressure(
+      Place place,
+      @Required Position at,
+      @Required
+          @Measured(
+              value = PRESSURE,
+              by = GAUGE,
+              how = "gauge or diagnostic reading at rest",
+              min = 100,
+              max = 30000)
+          Quantity pressure,
+      @Required State state) {}
 
   /**
    * What an alignment rack printed of one wheel. Two of them at two heights give how its angles

@@ -135,8 +135,8 @@ final class Resolver {
             measuredWith(vehicle.get()),
             List.copyOf(lines),
             order.asFound(),
-            new Aims(new AimedLift(noAim(), noAim()), List.of(), null),
-            new Measurements(List.of(), List.of(), List.of()),
+            new Aims(new AimedLift(noAim(), noAim()), List.of(), null, List.of()),
+            new Measurements(List.of(), List.of(), List.of(), List.of()),
             List.of(),
             Trial.NONE));
   }

@@ -33,6 +33,7 @@ import trammel.subject.Station;
  * @param adjusters what sets camber and caster
  * @param linkage the surveyed linkage of an independent wheel
  * @param location what holds a beam axle
+ * @param support what carries its load and follows its wheels
  */
 public record AxleProfile(
     @Required Layout layout,
@@ -86,7 +87,8 @@ public record AxleProfile(
     AlignmentSpec alignment,
     List<Adjuster> adjusters,
     Linkage linkage,
-    BeamLocation location) {
+    BeamLocation location,
+    Support support) {
 
   /** How the wheels are carried. */
   public enum Layout {

@@ -30,6 +30,7 @@ import trammel.subject.Side;
  * @param stock units on the shelf
  * @param leadTime how long a unit that is not on the shelf takes to come
  * @param returnableUntil up to when a unit may go back
+ * @param fasteners the bolts, nuts and studs that fitting it asks for
  */
 public record Listing(
     Place place,
@@ -47,7 +48,25 @@ public record Listing(
     @Nullable Integer stock,
     @Measured(value = TIME, by = Instrument.STATED, how = "ask the supplier", max = 730)
         Quantity leadTime,
-    @Nullable ReturnableUntil returnableUntil) {
+    @Nullable ReturnableUntil returnableUntil,
+    List<FastenerNeed> fasteners) {
+
+  /**
+   * A bolt, nut or stud that fitting a part asks for.
+   *
+   * @param fastener what it is
+   * @param count how many for one piece of the part
+   * @param supplied whether they come with it
+   * @param singleUse whether it may be tightened only once, so that a new one is needed
+   * @param insteadOf the shorter one that it takes the place of; null where it is of book length
+   */
+  public record FastenerNeed(
+      Place place,
+      @Required String fastener,
+      @Required Integer count,
+      boolean supplied,
+      boolean singleUse,
+      @Nullable String insteadOf) {}
 
   /** What one unit on an order line holds. */
   public enum SoldAs {

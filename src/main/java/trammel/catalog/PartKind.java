@@ -28,7 +28,11 @@ public enum PartKind {
   AXLE_LINK(false),
   DIFFERENTIAL_DROP(true),
   LEAF_BLOCK(true),
-  SHACKLE(true);
+  SHACKLE(true),
+  ACCESSORY(false),
+  COIL_RETAINER(true),
+  DROOP_STRAP(true),
+  BRAKE_VALVE_BRACKET(true);
 
   private final boolean takesThePlace;
 

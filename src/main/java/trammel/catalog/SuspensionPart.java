@@ -1,6 +1,7 @@
 package trammel.catalog;
 
 import static trammel.quantity.Dimension.ANGLE;
+import static trammel.quantity.Dimension.FORCE;
 import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Dimension.MASS;
 import static trammel.quantity.Dimension.RATE;
@@ -9,6 +10,7 @@ import static trammel.quantity.Instrument.CLAIM;
 import static trammel.quantity.Instrument.SPRING_RATE;
 import static trammel.quantity.Instrument.STATED;
 import static trammel.quantity.Instrument.TAPE;
+import static trammel.quantity.Instrument.WEIGHED;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +37,14 @@ public sealed interface SuspensionPart extends Part {
       @Measured(value = MASS, by = STATED, how = "ask the maker at which axle load", max = 10000)
           Quantity axleLoad) {}
 
+  /** One row of a spring tester's table. */
+  record TestPoint(
+      @Required @Measured(value = LENGTH, by = TAPE, how = "spring tester", min = 0, max = 600)
+          Quantity deflection,
+      @Required
+          @Measured(value = FORCE, by = SPRING_RATE, how = "spring tester", min = 0, max = 60000)
+          Quantity force) {}
+
   /** How far a joint lies from where the book part has it: forward, outward, upward. */
   record Shift(
       @Required @Measured(value = LENGTH, by = CALIPER, how = "ask the maker", min = -80, max = 80)
@@ -44,13 +54,25 @@ public sealed interface SuspensionPart extends Part {
       @Required @Measured(value = LENGTH, by = CALIPER, how = "ask the maker", min = -80, max = 80)
           Quantity up) {}
 
-  /** A coil spring, or a leaf pack where {@code leaf} is yes. */
+  /**
+   * A coil spring, or a leaf pack where {@code leaf} is yes.
+   *
+   * @param rate where it bears one load after another alike; of a spring of two rates the first
+   * @param secondRate the rate from {@code secondRateFrom} on; absent where it has one only
+   * @param secondRateFrom how far it is pressed together when the second rate begins
+   * @param curve a tester's table, where the spring has neither one rate nor two
+   */
   @Named("spring")
   record Spring(
       @Inline Listing listing,
       boolean leaf,
       @Measured(value = RATE, by = SPRING_RATE, how = "spring maker's table", min = 1, max = 1000)
           Quantity rate,
+      @Measured(value = RATE, by = SPRING_RATE, how = "spring maker's table", min = 1, max = 2000)
+          Quantity secondRate,
+      @Measured(value = LENGTH, by = STATED, how = "spring maker's table", min = 1, max = 500)
+          Quantity secondRateFrom,
+      List<TestPoint> curve,
       @Measured(value = LENGTH, by = TAPE, how = "length standing free", min = 50, max = 1800)
           Quantity freeLength,
       @Measured(value = LENGTH, by = TAPE, how = "maker's table", max = 800) Quantity solidLength,
@@ -71,7 +93,11 @@ public sealed interface SuspensionPart extends Part {
     }
   }
 
-  /** A ring or insert between a spring and its seat. */
+  /**
+   * A ring or insert between a spring and its seat.
+   *
+   * @param stepped whether it has a step that the coil's last turn must be turned against
+   */
   @Named("spring-spacer")
   record SpringSpacer(
       @Inline Listing listing,
@@ -89,6 +115,7 @@ public sealed interface SuspensionPart extends Part {
           Quantity collarDiameter,
       @Nullable EndShape end,
       boolean stacks,
+      boolean stepped,
       @Nullable LiftClaim claims)
       implements SuspensionPart {
     @Override
@@ -220,12 +247,19 @@ public sealed interface SuspensionPart extends Part {
     }
   }
 
-  /** A bump stop. */
+  /**
+   * A bump stop.
+   *
+   * @param flatHeight what is left of it under the worst blow; absent where it crushes as the
+   *     book's
+   */
   @Named("bump-stop")
   record BumpStop(
       @Inline Listing listing,
       @Measured(value = LENGTH, by = TAPE, how = "seat to tip", min = 10, max = 250)
-          Quantity height)
+          Quantity height,
+      @Measured(value = LENGTH, by = TAPE, how = "ask the maker", min = 5, max = 200)
+          Quantity flatHeight)
       implements SuspensionPart {
     @Override
     public PartKind kind() {
@@ -359,6 +393,86 @@ public sealed interface SuspensionPart extends Part {
     @Override
     public PartKind kind() {
       return PartKind.SHACKLE;
+    }
+  }
+
+  /**
+   * Something that is carried for good: a bumper, a winch, a rack, a tank.
+   *
+   * @param mass with what it holds
+   * @param fore of its center of mass, before the front axle positive, behind it negative
+   * @param out of its center of mass from the middle, toward the left positive
+   */
+  @Named("accessory")
+  record Accessory(
+      @Inline Listing listing,
+      @Required @Measured(value = MASS, by = WEIGHED, how = "weigh it", min = 0.5, max = 800)
+          Quantity mass,
+      @Required
+          @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "front axle to its middle",
+              min = -7000,
+              max = 2500)
+          Quantity fore,
+      @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "center plane to its middle",
+              min = -1200,
+              max = 1200)
+          Quantity out)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.ACCESSORY;
+    }
+  }
+
+  /** What holds a slack coil in its seats. */
+  @Named("coil-retainer")
+  record CoilRetainer(@Inline Listing listing) implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.COIL_RETAINER;
+    }
+  }
+
+  /**
+   * A strap that ends an axle's way down before the damper does.
+   *
+   * @param droop how far the wheel hangs under book height when it is taut
+   */
+  @Named("droop-strap")
+  record DroopStrap(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = TAPE, how = "wheel's way down when taut", min = 0, max = 500)
+          Quantity droop)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.DROOP_STRAP;
+    }
+  }
+
+  /**
+   * A bracket that moves the rod of a load-sensing brake valve with a raised body.
+   *
+   * @param liftFrom the least lift it is made for
+   * @param liftTo the greatest
+   */
+  @Named("brake-valve-bracket")
+  record BrakeValveBracket(
+      @Inline Listing listing,
+      @Measured(value = LENGTH, by = STATED, how = "ask the maker", min = 0, max = 200)
+          Quantity liftFrom,
+      @Measured(value = LENGTH, by = STATED, how = "ask the maker", min = 0, max = 300)
+          Quantity liftTo)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.BRAKE_VALVE_BRACKET;
     }
   }
 }

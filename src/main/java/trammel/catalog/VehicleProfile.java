@@ -26,6 +26,7 @@ import trammel.subject.Axle;
  * @param overRead how much the speedometer shows for what is true: at least 1
  * @param centerOfGravity height above ground
  * @param raisedShare share of the mass that a suspension lift raises
+ * @param underbody what hangs lowest underneath
  * @param driveMatch greatest allowed difference of front and rear rolling circumference
  */
 public record VehicleProfile(
@@ -70,7 +71,8 @@ public record VehicleProfile(
     @Required AxleProfile front,
     @Required AxleProfile rear,
     SpareCarrier spare,
-    List<ShaftProfile> shafts) {
+    List<ShaftProfile> shafts,
+    List<UnderbodyPoint> underbody) {
 
   /** What kind of vehicle it is registered as, which decides how its tires are rated. */
   public enum VehicleClass {

@@ -15,7 +15,8 @@ public enum Dimension {
   TORQUE,
   RATIO,
   TIME,
-  VOLUME;
+  VOLUME,
+  VOLTAGE;
 
   /** The unit every value of this dimension is kept in. */
   public Unit unit() {
@@ -31,6 +32,7 @@ public enum Dimension {
       case RATIO -> Unit.ONE;
       case TIME -> Unit.DAY;
       case VOLUME -> Unit.LITER;
+      case VOLTAGE -> Unit.VOLT;
     };
   }
 
@@ -44,7 +46,7 @@ public enum Dimension {
       case RATE -> Optional.of(Unit.POUND_FORCE_PER_INCH);
       case SPEED -> Optional.of(Unit.MILE_PER_HOUR);
       case TORQUE -> Optional.of(Unit.POUND_FORCE_FOOT);
-      case ANGLE, RATIO, TIME, VOLUME -> Optional.empty();
+      case ANGLE, RATIO, TIME, VOLUME, VOLTAGE -> Optional.empty();
     };
   }
 

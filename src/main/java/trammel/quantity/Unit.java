@@ -43,7 +43,9 @@ public enum Unit {
   DAY(Dimension.TIME, 1, "d", "day", "days"),
   WEEK(Dimension.TIME, 7, "week", "weeks"),
   YEAR(Dimension.TIME, 365.25, "year", "years"),
-  LITER(Dimension.VOLUME, 1, "l", "L", "liter", "liters");
+  LITER(Dimension.VOLUME, 1, "l", "L", "liter", "liters"),
+  VOLT(Dimension.VOLTAGE, 1, "V"),
+  MILLIVOLT(Dimension.VOLTAGE, 0.001, "mV");
 
   private static final Map<String, Unit> BY_NAME = new HashMap<>();
 

@@ -10,6 +10,7 @@ import static tech.units.indriya.unit.Units.METRE;
 import static tech.units.indriya.unit.Units.NEWTON;
 import static tech.units.indriya.unit.Units.PASCAL;
 import static tech.units.indriya.unit.Units.PERCENT;
+import static tech.units.indriya.unit.Units.VOLT;
 import static tech.units.indriya.unit.Units.WEEK;
 
 import java.util.EnumSet;
@@ -67,7 +68,9 @@ class UnitTest {
           Map.entry(Unit.WEEK, WEEK),
           // the Julian year of 365.25 days
           Map.entry(Unit.YEAR, ObsoleteUnits.YEAR_JULIEN),
-          Map.entry(Unit.LITER, LITRE));
+          Map.entry(Unit.LITER, LITRE),
+          Map.entry(Unit.VOLT, VOLT),
+          Map.entry(Unit.MILLIVOLT, VOLT.divide(1000)));
 
   private static double oracle(Unit from, Unit to) throws IncommensurableException {
     return ORACLE.get(from).getConverterToAny(ORACLE.get(to)).convert(1.0);

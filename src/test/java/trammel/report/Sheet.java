@@ -92,8 +92,8 @@ final class Sheet {
                 new AxleLoads(UNKNOWN, UNKNOWN),
                 SpareUse.NONE,
                 place),
-            new Aims(new AimedLift(UNKNOWN, UNKNOWN), List.of(), null),
-            new Measurements(List.of(), List.of(), List.of()),
+            new Aims(new AimedLift(UNKNOWN, UNKNOWN), List.of(), null, List.of()),
+            new Measurements(List.of(), List.of(), List.of(), List.of()),
             waivers,
             Trial.NONE);
     return Reporter.report(build, JUDGE.judge(List.of(facts)), JUDGE, CATALOG, ON);
