@@ -285,12 +285,7 @@ final class Corners {
 
   private WheelAlignment rack(Position position) {
     Quantity lift = heights.lift(position);
-    Quantity height =
-        build.measurements().heights().stream()
-            .filter(h -> h.at() == position && h.state() == State.AS_FOUND)
-            .map(BuildSheet.FenderHeight::height)
-            .findFirst()
-            .orElse(profile.fenderHeight());
+    Quantity height = heights.found(position);
     return RackAlignment.of(
         printouts(position),
         profile.alignment(),
