@@ -145,7 +145,7 @@ final class FluidFacts {
 
   private boolean moved(Position position) {
     return build.raised().containsKey(position)
-        || heights.lift(position).isKnown() && heights.lift(position).value() != 0
+        || (heights.lift(position).isKnown() && heights.lift(position).value() != 0)
         || derivation.loads().changed()
         || build.changes(
             position, PartKind.SPRING, PartKind.SPRING_SPACER, PartKind.STRUT_TOP_SPACER);
