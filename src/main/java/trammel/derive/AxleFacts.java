@@ -94,7 +94,7 @@ final class AxleFacts {
   /** A beam's camber is what it was; its caster turns with the axle. */
   Alignment alignment(Axle axle, AxleTurns.Turned turned) {
     AlignmentSpec spec = build.vehicle().axle(axle).alignment();
-    Quantity caster = caster(axle, turned);
+    Quantity caster = caster(axle, turned, rake(axle));
     boolean low = nearerLow(caster, spec.caster());
     Quantity camber = spec.asSurveyed().camber();
     boolean camberLow = nearerLow(camber, spec.camber());
@@ -124,16 +124,15 @@ final class AxleFacts {
         wheel.casterMeans());
   }
 
-  /** Caster (degrees) as it turns with the axle, at the proposed rake. */
-  Quantity caster(Axle axle, AxleTurns.Turned turned) {
+  /** What the proposed attitude of the body adds to caster (degrees). */
+  Quantity rake(Axle axle) {
+    return Rake.of(derivation, build.vehicle().axle(axle).alignment(), Side.LEFT);
+  }
+
+  /** Caster (degrees) as it turns with the axle. */
+  Quantity caster(Axle axle, AxleTurns.Turned turned, Quantity rake) {
     AlignmentSpec spec = build.vehicle().axle(axle).alignment();
-    return CASTER.linear(
-        1,
-        spec.asSurveyed().caster(),
-        1,
-        turned.frontUp(),
-        1,
-        Rake.of(derivation, spec, Side.LEFT));
+    return CASTER.linear(1, spec.asSurveyed().caster(), 1, turned.frontUp(), 1, rake);
   }
 
   private static boolean nearerLow(Quantity angle, AlignmentSpec.Window window) {

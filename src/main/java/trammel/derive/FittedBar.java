@@ -43,6 +43,10 @@ final class FittedBar {
   private static final Formula LOST =
       new Formula("shift lost by the hole", "this hole's − best hole's", "definition");
 
+  /** By how far the axle stands off where it was surveyed. */
+  static final Comparator<Fitting> NEAREST_FIRST =
+      Comparator.comparingDouble(fitting -> Math.abs(fitting.shift.getValue()));
+
   private final Build build;
   private final Derivation derivation;
   private final Axle axle;
@@ -306,8 +310,6 @@ final class FittedBar {
 
   /** The one that leaves the axle nearest to where it was surveyed. */
   Fitting best() {
-    return fittings().stream()
-        .min(Comparator.comparingDouble(f -> Math.abs(f.shift.getValue())))
-        .orElseThrow();
+    return fittings().stream().min(NEAREST_FIRST).orElseThrow();
   }
 }
