@@ -144,6 +144,8 @@ public record BarMap(
           "roll center height",
           "bar's height at the center plane + tire lift",
           "PanhardBar: common practice");
+  private static final Formula TIRE_LIFT =
+      new Formula("tire lift", "new − old tire radius", "definition");
   private static final Formula LONGER =
       new Formula("longer than the bar surveyed", "√(b² + h² + a²) − L", "PanhardBar");
   private static final Formula GAINED =
@@ -202,6 +204,14 @@ public record BarMap(
         survey.bars(catalog, recenters));
   }
 
+  /** By how much the changes' tires raise an axle (mm). */
+  static Quantity tireLift(Derivation derivation, Axle axle) {
+    Position left = Position.of(axle, Side.LEFT);
+    return derivation.build.changes(left, PartKind.TIRE)
+        ? TIRE_LIFT.linear(1, derivation.after(left).radius, -1, derivation.before(left).radius)
+        : Quantity.exact(LENGTH, 0);
+  }
+
   private static BarMap unknown(Quantity length, Quantity angle) {
     State unknown = State.unknown(length, angle);
     return new BarMap(unknown, unknown, "", "", false, List.of(), length, length, false, List.of());
@@ -238,16 +248,7 @@ public record BarMap(
     }
 
     State state(FittedBar bar, FittedBar.Fitting fitting) {
-      return state(bar, fitting, tireLift());
-    }
-
-    /** By how much the changes' tires raise the axle (mm). */
-    private Quantity tireLift() {
-      Position left = Position.of(axle, Side.LEFT);
-      return derivation.build.changes(left, PartKind.TIRE)
-          ? new Formula("tire lift", "new − old tire radius", "definition")
-              .linear(1, derivation.after(left).radius, -1, derivation.before(left).radius)
-          : Quantity.exact(LENGTH, 0);
+      return state(bar, fitting, tireLift(derivation, axle));
     }
 
     private static State state(FittedBar bar, FittedBar.Fitting fitting, Quantity tireLift) {
@@ -256,7 +257,7 @@ public record BarMap(
       Optional<Sweep<Gradient>> sweep = sweep(bar, fitting);
       Absence why = bar.bumpLeft(fitting).isEmpty() ? NO_TRAVEL : OUT_OF_TRAVEL;
       return new State(
-          bar.shift(fitting),
+          BeamMap.settled(bar.shift(fitting)),
           fitting.toward(),
           bar.slope(fitting),
           angle.map(degrees -> degrees.getValue() < 0 ? "axle end" : "frame end").orElse(""),

@@ -92,6 +92,9 @@ public record BeamMap(
       Quantity bumpSteerProposed,
       Quantity bumpSteerAdded) {}
 
+  /** Far below what any tool can tell (mm, degrees). */
+  private static final double NOISE = 1e-9;
+
   /** The maps of every beam axle, front first. */
   public static List<BeamMap> of(Build build, Catalog catalog, LocalDate on) {
     Derivation derivation = new Derivation(build, on);
@@ -134,7 +137,14 @@ public record BeamMap(
   }
 
   private static Turn turn(AxleTurn fact) {
-    return new Turn(fact.turn(), fact.shift());
+    return new Turn(settled(fact.turn()), settled(fact.shift()));
+  }
+
+  /** A value that is 0 but for the noise of arithmetic, as 0. */
+  static Quantity settled(Quantity quantity) {
+    boolean noise =
+        quantity.isKnown() && Math.abs(quantity.value()) < NOISE && quantity.expanded() < NOISE;
+    return noise ? Quantity.exact(quantity.dimension(), 0) : quantity;
   }
 
   private static Caster caster(AlignmentSpec spec, Quantity then, Alignment now) {

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param travel rise of the axle from its proposed height
  * @param caster as a rack would show it
- * @param rollCenter height over the ground, by the panhard bar, on the tires it was surveyed on
+ * @param rollCenter height over the ground, by the panhard bar, on the proposed tires
  * @param shift of the axle from where it was surveyed, positive to the left
  * @param barSlope in front view, positive with the bar's frame end higher
  * @param noseUp turn of the axle, positive with the pinion's nose up

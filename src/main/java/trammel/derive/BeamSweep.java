@@ -23,6 +23,7 @@ final class BeamSweep {
   private final AxleRide ride;
   private final AxleFacts facts;
   private final AxleTurns turns;
+  private final Quantity tireLift;
   private final @Nullable FittedBar bar;
   private final @Nullable SteeredBeam steered;
 
@@ -32,6 +33,7 @@ final class BeamSweep {
     this.ride = ride;
     this.facts = new AxleFacts(derivation);
     this.turns = new AxleTurns(derivation.build);
+    this.tireLift = BarMap.tireLift(derivation, axle);
     BeamLocation location = profile.location();
     Panhard panhard = location.panhard();
     FittedBar fitted = panhard == null ? null : new FittedBar(derivation, axle, panhard, ride);
@@ -70,7 +72,13 @@ final class BeamSweep {
     return new BeamPoint(
         travel,
         turned != null && caster ? number(facts.caster(axle, turned, facts.rake(axle))) : null,
-        bar == null ? null : number(bar.bar().rollCenterHeight(at(bar, lift), bar.proposed())),
+        bar == null
+            ? null
+            : number(
+                bar.bar()
+                    .rollCenterHeight(at(bar, lift), bar.proposed())
+                    .filter(height -> tireLift.isKnown())
+                    .map(height -> height.add(tireLift.value()))),
         bar == null ? null : number(bar.bar().shift(at(bar, lift), bar.proposed())),
         bar == null ? null : number(bar.bar().angle(at(bar, lift), bar.proposed())),
         turn == null ? null : number(turn.turn()),

@@ -25,7 +25,7 @@ public final class AlignmentCurves {
    * One table with a head line; lengths in mm, angles in degrees, travel up from the proposed
    * height. A row of a beam axle says {@code front} or {@code rear} and leaves empty what belongs
    * to independent wheels, and the other way about. The roll center of a wheel is counted from its
-   * contact, that of a beam from the ground under the tires it was surveyed on.
+   * contact, that of a beam from the ground.
    */
   public static String csv(List<WheelMap> maps, List<BeamMap> beams) {
     List<String> lines = new ArrayList<>();

@@ -121,7 +121,7 @@ final class BeamPage {
           "Off the middle: from where the axle stood as surveyed. Over travel: from where it "
               + "rests, between full droop and bump.");
     }
-    if (known(beam.proposed().forward())) {
+    if (beam.proposed().forward().isKnown()) {
       page.paragraph(
           "  ",
           "  ",
@@ -129,10 +129,6 @@ final class BeamPage {
               + (beam.axle() == Axle.FRONT ? "lengthens" : "shortens")
               + " the wheelbase.");
     }
-  }
-
-  private static boolean known(Quantity quantity) {
-    return quantity.isKnown();
   }
 
   private void caster(Caster caster) {
@@ -171,7 +167,12 @@ final class BeamPage {
       page.paragraph(
           "  Not known: ",
           "    ",
-          absence.what() + ", for " + absence.reason() + ". To know it: " + absence.how() + ".");
+          absence.what()
+              + " ("
+              + absence.reason()
+              + "). "
+              + Sentences.upperFirst(absence.how())
+              + ".");
     }
   }
 
@@ -212,7 +213,7 @@ final class BeamPage {
             + (caster ? "  caster" : "")
             + (steer ? "   steer" : ""));
     page.line(
-        "      up   + to left    slope  center      up  forward".substring(0, 54)
+        "      up   + to left    slope  center      up  forward"
             + (caster ? "        " : "")
             + (steer ? "  + left" : ""));
     page.line(

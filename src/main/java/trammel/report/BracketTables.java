@@ -39,13 +39,12 @@ final class BracketTables {
 
   private void bracket(BarMap bar, Bracket bracket) {
     page.heading(
-        bracket.number()
-            + (bracket.fitted() ? ", on the sheet" : ", in the catalog")
-            + ": "
+        "Bracket "
+            + bracket.number()
+            + " ("
             + bracket.name()
-            + "; it moves the bar's "
-            + bracket.end()
-            + " end");
+            + "), "
+            + (bracket.fitted() ? "on the sheet" : "in the catalog"));
     page.gap();
     List<Column> columns = new ArrayList<>();
     columns.add(new Column("old place", "", "–", bracket.without()));
@@ -62,7 +61,7 @@ final class BracketTables {
       if (i > 0) {
         page.gap();
       }
-      table(columns.subList(i, Math.min(columns.size(), i + most)), width);
+      table(bracket.end(), columns.subList(i, Math.min(columns.size(), i + most)), width);
     }
     page.gap();
     best(bar, bracket);
@@ -74,12 +73,12 @@ final class BracketTables {
     return !proposed ? best : best.isEmpty() ? "proposed" : "best, proposed";
   }
 
-  private void table(List<Column> columns, int width) {
+  private void table(String end, List<Column> columns, int width) {
     row("", columns.stream().map(Column::name).toList(), width);
     if (columns.stream().anyMatch(column -> !column.note().isEmpty())) {
       row("", columns.stream().map(Column::note).toList(), width);
     }
-    row("end raised, mm", columns.stream().map(Column::rise).toList(), width);
+    row(end + " end raised, mm", columns.stream().map(Column::rise).toList(), width);
     row("bar's slope, °", columns, State::slope, width);
     row("  up at its", columns.stream().map(column -> column.state().higher()).toList(), width);
     row("off the middle, mm", columns, State::shift, width);
@@ -134,29 +133,58 @@ final class BracketTables {
 
   private void best(BarMap bar, Bracket bracket) {
     Hole best = bracket.best();
-    StringBuilder words = new StringBuilder("the ").append(best.name()).append(" hole: ");
-    words.append("it leaves the axle ").append(Figures.text(best.state().shift()));
-    words.append(" off the middle");
-    if (bracket.ahead().isKnown() && !bracket.next().isEmpty()) {
-      words.append(", ").append(Figures.text(bracket.ahead()));
-      words.append(" less than the ").append(bracket.next()).append(" hole");
-      words.append(closerThanKnown(bracket.ahead()) ? " (closer than it is known)" : "");
+    String shift = Figures.text(best.state().shift()) + " off the middle";
+    if (bracket.next().isEmpty()) {
+      page.paragraph(
+          "  With it: ", "    ", "the axle stands " + shift + against(bracket.gained()) + ".");
+      return;
     }
-    words.append('.');
-    if (bracket.gained().isKnown() && bracket.gained().value() < 0) {
-      words.append(" In its old place the bar would leave it nearer still.");
+    page.paragraph(
+        "  Best: ",
+        "    ",
+        "the "
+            + best.name()
+            + " hole, which leaves the axle "
+            + shift
+            + ", "
+            + Figures.text(bracket.ahead())
+            + " less than the "
+            + bracket.next()
+            + " hole"
+            + (closerThanKnown(bracket.ahead()) ? " (closer than it is known)" : "")
+            + "."
+            + onSheet(bar, bracket)
+            + (negative(bracket.gained())
+                ? " In its old place the bar leaves it nearer still."
+                : ""));
+  }
+
+  private static String against(Quantity gained) {
+    return !gained.isKnown()
+        ? ""
+        : negative(gained)
+            ? "; in its old place the bar leaves it nearer still"
+            : ", " + Figures.text(gained) + " less than in the bar's old place";
+  }
+
+  private static String onSheet(BarMap bar, Bracket bracket) {
+    if (!bracket.fitted()) {
+      return "";
     }
-    if (bracket.fitted() && bar.holeNamed() && !bar.hole().equals(best.name())) {
-      words.append(" The sheet names the ").append(bar.hole()).append(" hole.");
+    if (!bar.holeNamed()) {
+      return " The sheet names no hole; the best is taken.";
     }
-    if (bracket.fitted() && !bar.holeNamed()) {
-      words.append(" The sheet names no hole; this one is taken.");
-    }
-    page.paragraph("  Best: ", "    ", words.toString());
+    return bar.hole().equals(bracket.best().name())
+        ? ""
+        : " The sheet names the " + bar.hole() + " hole.";
+  }
+
+  private static boolean negative(Quantity quantity) {
+    return quantity.isKnown() && quantity.value() < 0;
   }
 
   private static boolean closerThanKnown(Quantity ahead) {
-    return ahead.value() < ahead.expanded();
+    return ahead.isKnown() && ahead.value() < ahead.expanded();
   }
 
   private void adjustable(BarMap bar) {
