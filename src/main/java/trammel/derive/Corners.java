@@ -14,7 +14,6 @@ import trammel.build.BuildSheet.State;
 import trammel.catalog.Adjuster;
 import trammel.catalog.AlignmentSpec.Angles;
 import trammel.catalog.AxleProfile;
-import trammel.catalog.AxleProfile.Layout;
 import trammel.catalog.Linkage;
 import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.Shift;
@@ -173,8 +172,8 @@ final class Corners {
   /** Whether a wheel's linkage is surveyed with the arms that it has. */
   boolean surveyed(Position position) {
     UpperArm arm = newArm(position);
-    return profile.layout() == Layout.DOUBLE_WISHBONE
-        && CornerModel.complete(profile.linkage())
+    return profile.layout().solved()
+        && CornerModel.complete(profile)
         && build.before(position).sameAs(build.bookAt(position), PartKind.UPPER_ARM)
         && (arm == null || arm.ballJoint() != null);
   }

@@ -109,8 +109,19 @@ final class LinkageFacts {
             pose));
   }
 
-  /** A swing that nobody knows. */
+  /** Whether a wheel's suspension has an upper arm whose ball joint swings. */
+  boolean upperArm(Position position) {
+    return switch (build.vehicle().axle(position.axle().orElseThrow()).layout()) {
+      case DOUBLE_WISHBONE, MULTI_LINK -> true;
+      case STRUT, TRAILING_ARM, BEAM -> false;
+    };
+  }
+
+  /** A swing that nobody knows; none where no upper ball joint swings. */
   void swing(Position position, Standing standing, Quantity lift, Linkage linkage, Absence why) {
+    if (!upperArm(position)) {
+      return;
+    }
     derivation.facts.add(
         new JointSwing(
             Subject.of(position),

@@ -34,14 +34,14 @@ final class SurveyedAlignment {
       new Formula(
           "change by the linkage",
           "angle at the proposed height and setting − angle as shown",
-          "DoubleWishbone: closed form from hard points, toe reset");
+          "closed form from hard points, toe reset");
   private static final Formula AFTER =
       new Formula("angle as proposed", "as the rack showed + change + rake", "definition");
   private static final Formula TIE_ROD =
       new Formula(
           "change of the tie rod",
           "length that gives the toe wanted − length as surveyed",
-          "DoubleWishbone: toe reset");
+          "closed form from hard points, toe reset");
 
   private final CornerModel model;
   private final Variables variables;

@@ -14,7 +14,7 @@ import trammel.catalog.Linkage.MountProfile;
 import trammel.catalog.SurveyPoint;
 import trammel.geometry.AlignmentMap;
 import trammel.geometry.AngleWindow;
-import trammel.geometry.DoubleWishbone;
+import trammel.geometry.Corner;
 import trammel.geometry.FrontView;
 import trammel.geometry.Heading;
 import trammel.geometry.MotionRatio;
@@ -238,7 +238,7 @@ public record WheelMap(
     if (!model.bounded()) {
       return List.of();
     }
-    DoubleWishbone<Binary64> linkage = poses.plain(true);
+    Corner<Binary64> linkage = poses.plain(true);
     WheelTravel<Binary64> travel = WheelTravel.of(linkage);
     Heading<Binary64> rod =
         new Heading.ByTieRod<>(
@@ -281,7 +281,7 @@ public record WheelMap(
     if (!model.bounded()) {
       return List.of();
     }
-    DoubleWishbone<Binary64> linkage = poses.plain(true);
+    Corner<Binary64> linkage = poses.plain(true);
     Binary64 rod = new Binary64(solved.after().tieRodLength().getValue());
     Binary64 radius = new Binary64(linkage.surveyedWheel().getZ().getReal());
     Binary64 ride = new Binary64(model.travel(SurveyedAlignment.PROPOSED));
@@ -317,7 +317,7 @@ public record WheelMap(
     if (mount == null || !known(mount)) {
       return null;
     }
-    DoubleWishbone<Binary64> surveyed = poses.plain(false);
+    Corner<Binary64> surveyed = poses.plain(false);
     return surveyed.pose(surveyed.surveyedAngle(), new Heading.ByTieRod<>(surveyed.tieRodInner()))
             instanceof Pose<Binary64> then
         ? MotionRatio.of(
