@@ -30,7 +30,7 @@ final class TravelCheck {
     Linkage linkage = axle.linkage();
     Map<HardPoint, Vector3D> points = new EnumMap<>(HardPoint.class);
     linkage.points().forEach((name, point) -> points.put(name, point.vector()));
-    if (points.size() < HardPoint.values().length) {
+    if (!points.keySet().containsAll(axle.layout().joints())) {
       return;
     }
     AlignmentSpec.Angles angles = axle.alignment().asSurveyed();

@@ -14,6 +14,7 @@ import trammel.build.BuildSheet.State;
 import trammel.catalog.Adjuster;
 import trammel.catalog.AlignmentSpec.Angles;
 import trammel.catalog.AxleProfile;
+import trammel.catalog.AxleProfile.Layout;
 import trammel.catalog.Linkage;
 import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.Shift;
@@ -175,7 +176,7 @@ final class Corners {
     return profile.layout().solved()
         && CornerModel.complete(profile)
         && build.before(position).sameAs(build.bookAt(position), PartKind.UPPER_ARM)
-        && (arm == null || arm.ballJoint() != null);
+        && (arm == null || (profile.layout() == Layout.DOUBLE_WISHBONE && arm.ballJoint() != null));
   }
 
   private Optional<Quantity> missing(Position position, Quantity rake) {
@@ -295,7 +296,8 @@ final class Corners {
         profile.alignment(),
         PROPOSED_HEIGHT.linear(1, height, 1, lift),
         lift,
-        newArm(position));
+        newArm(position),
+        profile.layout().solved());
   }
 
   private static WheelAlignment unknown(@Nullable Absence absence) {

@@ -32,6 +32,13 @@ final class LinkageFacts {
           Instrument.HARD_POINT,
           "survey the front hard points, or hang the wheel and look at the joint");
 
+  private static final Absence UNSOLVED =
+      new Absence(
+          "swing of the upper ball joint",
+          RackAlignment.UNSOLVED,
+          Instrument.READ,
+          "hang the wheel and look at the joint");
+
   final Derivation derivation;
   final Build build;
   private final HeightFacts heights;
@@ -70,7 +77,9 @@ final class LinkageFacts {
               Standing.WORSE_OR_NEW,
               lift,
               profile.linkage(),
-              corners.surveyed(position) ? corners.unsolved(position) : UNSURVEYED);
+              corners.surveyed(position)
+                  ? corners.unsolved(position)
+                  : profile.layout().solved() ? UNSURVEYED : UNSOLVED);
         }
       }
     }

@@ -20,6 +20,7 @@ import trammel.geometry.Heading;
 import trammel.geometry.MotionRatio;
 import trammel.geometry.Mount;
 import trammel.geometry.Pose;
+import trammel.geometry.Strut;
 import trammel.geometry.WheelTravel;
 import trammel.quantity.Quantity;
 import trammel.subject.Axle;
@@ -36,6 +37,7 @@ import trammel.subject.Side;
  * @param caster at the best setting
  * @param setting the best setting in a fitter's words
  * @param drawing the map; null where no hard points draw one
+ * @param known what is said of a suspension that no hard points would solve; empty otherwise
  */
 public record WheelMap(
     Position position,
@@ -45,7 +47,8 @@ public record WheelMap(
     Quantity camberReserve,
     Quantity casterReserve,
     String setting,
-    @Nullable Drawing drawing) {
+    @Nullable Drawing drawing,
+    String known) {
 
   /** One place on the map (degrees). */
   public record Place(double camber, double caster) {}
@@ -96,8 +99,9 @@ public record WheelMap(
    * @param trail mechanical, at the ground
    * @param halfTrack change of the contact's distance from the center plane
    * @param rollCenter height above the contact, by the arms' planes
-   * @param spring travel of the spring for travel of the wheel; null where not surveyed
-   * @param damper the same
+   * @param spring travel of the spring for travel of the wheel; null where not surveyed; a coil on
+   *     a strut corner of which nothing else is said sits around the strut
+   * @param damper the same; a strut is its own
    * @param sensor the same
    */
   public record CurvePoint(
@@ -145,7 +149,8 @@ public record WheelMap(
                     .corners(axle)
                     .solvable(position)
                     .map(corner -> drawing(corner, profile, position.side().orElseThrow()))
-                    .orElse(null)));
+                    .orElse(null),
+                profile.layout().solved() ? "" : RackAlignment.UNSOLVED));
       }
     }
     return List.copyOf(maps);
@@ -266,8 +271,12 @@ public record WheelMap(
                 pose.mechanicalTrail(radius).getReal(),
                 pose.contact(radius).getY().getReal() - rest.contact(radius).getY().getReal(),
                 rollCenter,
-                ratio(profile.linkage().spring(), poses, pose, rod),
-                ratio(profile.linkage().damper(), poses, pose, rod),
+                profile.linkage().spring() == null && around(profile)
+                    ? along(linkage, pose, rod)
+                    : ratio(profile.linkage().spring(), poses, pose, rod),
+                profile.linkage().damper() == null
+                    ? along(linkage, pose, rod)
+                    : ratio(profile.linkage().damper(), poses, pose, rod),
                 ratio(profile.linkage().sensor(), poses, pose, rod)));
       }
     }
@@ -307,6 +316,19 @@ public record WheelMap(
 
   /** Steering inputs shown to either side. */
   private static final int LOCK_STEPS = 4;
+
+  /** Whether a spring of which nothing else is said sits around a strut. */
+  private static boolean around(AxleProfile profile) {
+    return profile.springs() == AxleProfile.Springs.COIL;
+  }
+
+  /** The motion ratio of a strut along its own axis; null of what is no strut. */
+  private static @Nullable Double along(
+      Corner<Binary64> corner, Pose<Binary64> pose, Heading<Binary64> heading) {
+    return corner instanceof Strut<Binary64> strut
+        ? MotionRatio.of(strut, strut.along()).at(pose, heading).getReal()
+        : null;
+  }
 
   /** The motion ratio of a mount in a pose; null where it is not surveyed. */
   private static @Nullable Double ratio(

@@ -87,7 +87,7 @@ final class DistanceSolver {
     return solver.solve();
   }
 
-  private static void rigid(DistanceSolver solver, int... points) {
+  static void rigid(DistanceSolver solver, int... points) {
     for (int one = 0; one < points.length; one++) {
       for (int other = 0; other < one; other++) {
         solver.held(points[one], points[other]);
