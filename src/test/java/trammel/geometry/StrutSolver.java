@@ -13,6 +13,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  *
  * @param wheel its center (mm)
  * @param spindle unit vector outboard
+ * @param length from the strut's top to its foot (mm)
  * @param axis from the lower ball joint to the strut's top
  */
 record StrutSolver(
@@ -21,7 +22,8 @@ record StrutSolver(
     Vector3D wheel,
     Vector3D spindle,
     Vector3D axis,
-    Vector3D inner) {
+    Vector3D inner,
+    double length) {
 
   double camber() {
     return Math.toDegrees(Math.asin(-spindle.getZ()));
@@ -104,7 +106,8 @@ record StrutSolver(
         at[wheel],
         at[spindle].subtract(at[wheel]).normalize(),
         top.subtract(at[ball]),
-        points.get(HardPoint.TIE_ROD_INNER));
+        points.get(HardPoint.TIE_ROD_INNER),
+        top.distance(at[low]));
   }
 
   private static Vector3D shift(Map<HardPoint, Vector3D> shifts, HardPoint point) {
