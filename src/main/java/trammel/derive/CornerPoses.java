@@ -9,7 +9,7 @@ import java.util.function.Supplier;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.util.Binary64;
 import org.jspecify.annotations.Nullable;
-import trammel.geometry.DoubleWishbone;
+import trammel.geometry.Corner;
 import trammel.geometry.Heading;
 import trammel.geometry.Pose;
 import trammel.geometry.WheelTravel;
@@ -21,10 +21,10 @@ import trammel.geometry.WheelTravel;
 final class CornerPoses {
   private final CornerModel model;
   private final List<Double> settings;
-  private @Nullable DoubleWishbone<Gradient> surveyed;
-  private @Nullable DoubleWishbone<Gradient> proposed;
-  private @Nullable DoubleWishbone<Binary64> surveyedPlain;
-  private @Nullable DoubleWishbone<Binary64> proposedPlain;
+  private @Nullable Corner<Gradient> surveyed;
+  private @Nullable Corner<Gradient> proposed;
+  private @Nullable Corner<Binary64> surveyedPlain;
+  private @Nullable Corner<Binary64> proposedPlain;
   private final Map<String, Optional<Pose<Gradient>>> poses = new HashMap<>();
   private @Nullable List<Pose<Binary64>> travel;
 
@@ -37,7 +37,7 @@ final class CornerPoses {
   }
 
   /** The linkage with derivatives: as proposed at the best setting, or as surveyed. */
-  DoubleWishbone<Gradient> linkage(boolean asProposed) {
+  Corner<Gradient> linkage(boolean asProposed) {
     if (asProposed) {
       if (proposed == null) {
         proposed = model.varied(true, settings);
@@ -51,7 +51,7 @@ final class CornerPoses {
   }
 
   /** The same linkage in plain numbers. */
-  DoubleWishbone<Binary64> plain(boolean asProposed) {
+  Corner<Binary64> plain(boolean asProposed) {
     if (asProposed) {
       if (proposedPlain == null) {
         proposedPlain = model.plain(true, settings);

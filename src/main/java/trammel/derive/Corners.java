@@ -173,10 +173,10 @@ final class Corners {
   /** Whether a wheel's linkage is surveyed with the arms that it has. */
   boolean surveyed(Position position) {
     UpperArm arm = newArm(position);
-    return profile.layout() == Layout.DOUBLE_WISHBONE
-        && CornerModel.complete(profile.linkage())
+    return profile.layout().solved()
+        && CornerModel.complete(profile)
         && build.before(position).sameAs(build.bookAt(position), PartKind.UPPER_ARM)
-        && (arm == null || arm.ballJoint() != null);
+        && (arm == null || (profile.layout() == Layout.DOUBLE_WISHBONE && arm.ballJoint() != null));
   }
 
   private Optional<Quantity> missing(Position position, Quantity rake) {
@@ -296,7 +296,8 @@ final class Corners {
         profile.alignment(),
         PROPOSED_HEIGHT.linear(1, height, 1, lift),
         lift,
-        newArm(position));
+        newArm(position),
+        profile.layout().solved());
   }
 
   private static WheelAlignment unknown(@Nullable Absence absence) {

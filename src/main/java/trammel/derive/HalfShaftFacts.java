@@ -16,7 +16,7 @@ import trammel.catalog.Linkage.HalfShaftProfile;
 import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.DifferentialDrop;
 import trammel.fact.Standing;
-import trammel.geometry.DoubleWishbone;
+import trammel.geometry.Corner;
 import trammel.geometry.HalfShaft;
 import trammel.geometry.Heading;
 import trammel.geometry.Mount;
@@ -36,11 +36,14 @@ import trammel.subject.Subject;
 final class HalfShaftFacts {
   private static final Formula PLACE =
       new Formula(
-          "center of the outer joint", "as surveyed + what the pose moves it", "DoubleWishbone");
+          "center of the outer joint",
+          "as surveyed + what the pose moves it",
+          "closed form from hard points");
   private static final Formula INNER =
       new Formula("height of the inner joint", "as surveyed − differential's drop", "definition");
   private static final Formula SPINDLE =
-      new Formula("direction of the spindle", "pose of the linkage", "DoubleWishbone");
+      new Formula(
+          "direction of the spindle", "pose of the linkage", "closed form from hard points");
   private static final Formula JOINT =
       new Formula("joint angle", "angle between shaft and joint axis, in space", "HalfShaft");
   private static final Formula DISTANCE =
@@ -137,7 +140,7 @@ final class HalfShaftFacts {
     private final Variables variables;
     private final SurveyedAlignment.Solved solved;
     private final CornerPoses poses;
-    private final DoubleWishbone<Gradient> linkage;
+    private final Corner<Gradient> linkage;
     private final @Nullable Mount<Gradient> joint;
 
     Shaft(Position position, HalfShaftProfile shaft, Corners.Surveyed corner, Standing standing) {
@@ -149,7 +152,7 @@ final class HalfShaftFacts {
       this.solved = corner.solved().orElseThrow();
       this.poses = corner.poses().orElseThrow();
       this.linkage = poses.linkage(true);
-      DoubleWishbone<Gradient> surveyed = poses.linkage(false);
+      Corner<Gradient> surveyed = poses.linkage(false);
       this.joint =
           known()
                   && surveyed.pose(

@@ -20,6 +20,7 @@ import trammel.catalog.SuspensionPart.UpperArm;
 import trammel.fact.BumpSteer;
 import trammel.fact.JointSwing;
 import trammel.fact.Standing;
+import trammel.geometry.Corner;
 import trammel.geometry.DoubleWishbone;
 import trammel.geometry.HardPoint;
 import trammel.geometry.Heading;
@@ -41,7 +42,7 @@ final class LinkageWheel {
       new Formula(
           "bump steer",
           "greater change of toe over 25 mm either way",
-          "DoubleWishbone: tie rod as long as the reset toe makes it");
+          "closed form from hard points; tie rod as long as the reset toe makes it");
   private static final Formula MORE =
       new Formula("bump steer added", "as proposed − before", "definition");
   private static final Formula SWING =
@@ -75,7 +76,7 @@ final class LinkageWheel {
   private final Quantity lift;
   private final List<Double> settings;
   private final CornerPoses poses;
-  private final DoubleWishbone<Binary64> plain;
+  private final Corner<Binary64> plain;
 
   LinkageWheel(
       LinkageFacts facts,
@@ -137,7 +138,7 @@ final class LinkageWheel {
 
   /** The greater change of toe over 25 mm either way of a ride height. */
   private Quantity steer(boolean proposed, int height, Pose<Gradient> rest) {
-    DoubleWishbone<Binary64> numbers = poses.plain(proposed);
+    Corner<Binary64> numbers = poses.plain(proposed);
     Heading<Binary64> heading =
         new Heading.ByTieRod<>(numbers.tieRodInner(), new Binary64(rest.tieRodLength().getValue()));
     WheelTravel<Binary64> travel = WheelTravel.of(numbers);
@@ -194,7 +195,11 @@ final class LinkageWheel {
         limit == null ? "it goes from droop to bump and from lock to lock" : limit);
   }
 
+  /** The ball joint of an upper arm; a strut's top turns on a bearing and a bushing instead. */
   private void swing() {
+    if (!facts.upperArm(position)) {
+      return;
+    }
     Optional<UpperArm> arm = facts.build.after(position).one(PartKind.UPPER_ARM, UpperArm.class);
     Quantity limit =
         arm.map(UpperArm::swing).filter(Quantity::isKnown).orElse(linkage.upperSwing().limit());
@@ -236,8 +241,9 @@ final class LinkageWheel {
   }
 
   /** Angle between the steering axis and the upper arm (degrees). */
-  private static Gradient stud(Pose<Gradient> pose, DoubleWishbone<Gradient> linkage) {
-    return pose.kingpin().dotProduct(linkage.upperReach(pose)).acos().toDegrees();
+  private static Gradient stud(Pose<Gradient> pose, Corner<Gradient> linkage) {
+    DoubleWishbone<Gradient> wishbone = (DoubleWishbone<Gradient>) linkage;
+    return pose.kingpin().dotProduct(wishbone.upperReach(pose)).acos().toDegrees();
   }
 
   private void room(Linkage.ArmRoom room) {

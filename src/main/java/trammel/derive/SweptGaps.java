@@ -18,7 +18,7 @@ import trammel.catalog.AxleProfile;
 import trammel.catalog.Shape;
 import trammel.catalog.StationProfile;
 import trammel.geometry.ClosestApproach;
-import trammel.geometry.DoubleWishbone;
+import trammel.geometry.Corner;
 import trammel.geometry.Heading;
 import trammel.geometry.Obstacle;
 import trammel.geometry.Pose;
@@ -49,7 +49,7 @@ final class SweptGaps {
   private static final Formula CHANGE =
       new Formula("change of gap", "gap as proposed − gap as found", "SteeringSweep");
   private static final Formula WHEEL =
-      new Formula("where the wheel stands", "pose of the linkage", "DoubleWishbone");
+      new Formula("where the wheel stands", "pose of the linkage", "closed form from hard points");
   private static final Formula OUTBOARD =
       new Formula("tire moved outboard", "book offset − effective offset", "definition of offset");
 
@@ -152,7 +152,7 @@ final class SweptGaps {
               shapesThen.addAll(unraised);
               unraised.forEach(shape -> stations.add(station));
             });
-    DoubleWishbone<Binary64> surveyed = corners.plain(false);
+    Corner<Binary64> surveyed = corners.plain(false);
     Pose<Binary64> asSurveyed =
         (Pose<Binary64>)
             surveyed.pose(surveyed.surveyedAngle(), new Heading.ByTieRod<>(surveyed.tieRodInner()));
@@ -247,7 +247,7 @@ final class SweptGaps {
     if (approaches.isEmpty()) {
       return poses;
     }
-    DoubleWishbone<Gradient> linkage = corners.linkage(touched);
+    Corner<Gradient> linkage = corners.linkage(touched);
     WheelTravel<Gradient> travel = WheelTravel.of(linkage, corners.plain(touched));
     Heading<Gradient> straight = new Heading.ByTieRod<>(linkage.tieRodInner(), tieRod);
     Gradient bump = angle(travel, model.endVariable(CornerModel.BUMP), straight);
@@ -395,7 +395,7 @@ final class SweptGaps {
   }
 
   /** Rise of the wheel from where it was surveyed, as the sweep's pose has it (mm). */
-  private static double height(DoubleWishbone<Binary64> linkage, ClosestApproach approach) {
+  private static double height(Corner<Binary64> linkage, ClosestApproach approach) {
     return linkage.pose(
                 new Binary64(approach.travel()), new Heading.ByTieRod<>(linkage.tieRodInner()))
             instanceof Pose<Binary64> pose

@@ -5,7 +5,7 @@ import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
-import trammel.geometry.DoubleWishbone;
+import trammel.geometry.Corner;
 import trammel.geometry.Heading;
 import trammel.geometry.Motion;
 import trammel.geometry.Pose;
@@ -20,7 +20,7 @@ import trammel.geometry.WheelTravel;
  */
 final class WheelSweep implements Stances {
   private final CornerModel model;
-  private final DoubleWishbone<Binary64> linkage;
+  private final Corner<Binary64> linkage;
   private final Binary64 tieRod;
   private final double outboard;
   private final Pose<Binary64> surveyed;
@@ -32,7 +32,7 @@ final class WheelSweep implements Stances {
    */
   WheelSweep(
       CornerModel model,
-      DoubleWishbone<Binary64> linkage,
+      Corner<Binary64> linkage,
       Pose<Binary64> surveyed,
       double tieRod,
       double outboard) {

@@ -75,8 +75,7 @@ public final class AlignmentMap {
           .perMillimeter()
           .forEach((point, shift) -> add(shifts, point, setting, shift));
     }
-    Posed<Binary64> posed =
-        WheelTravel.of(DoubleWishbone.of(points, shifts)).at(new Binary64(travel), toe);
+    Posed<Binary64> posed = WheelTravel.of(Corner.of(points, shifts)).at(new Binary64(travel), toe);
     return posed instanceof Pose<Binary64> pose
         ? Optional.of(
             new Angles(

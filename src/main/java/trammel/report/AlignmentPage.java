@@ -64,7 +64,9 @@ public final class AlignmentPage {
           "    ",
           "Camber and caster cannot be foretold: "
               + missing(map.camber())
-              + ". Two printouts at two heights would do, or surveyed hard points.");
+              + (map.known().isEmpty()
+                  ? ". Two printouts at two heights would do, or surveyed hard points."
+                  : "; " + map.known() + "."));
       return;
     }
     page.paragraph("  Best setting: ", "    ", map.setting() + ".");
@@ -84,7 +86,13 @@ public final class AlignmentPage {
     Drawing drawing = map.drawing();
     if (drawing == null) {
       page.paragraph(
-          "  ", "  ", "No map: it takes surveyed hard points and what the rack showed with them.");
+          "  ",
+          "  ",
+          "No map: "
+              + (map.known().isEmpty()
+                  ? "it takes surveyed hard points and what the rack showed with them"
+                  : map.known())
+              + ".");
       return;
     }
     page.paragraph(
