@@ -134,10 +134,10 @@ public final class AlignmentPage {
 
   private static String lift(@Nullable Lifts lifts) {
     return lifts == null
-        ? "With these arms no lift at all comes into both windows."
+        ? "With these parts no lift at all comes into both windows."
         : String.format(
             Locale.ROOT,
-            "With these arms both windows are met at lifts from %.0f to %.0f mm over the surveyed "
+            "With these parts both windows are met at lifts from %.0f to %.0f mm over the surveyed "
                 + "height, both axles raised alike.",
             Math.ceil(lifts.from()),
             Math.floor(lifts.to()));

@@ -197,7 +197,9 @@ class StrutProfileTest {
   void theRestIsKnownByPrintoutsAndSaysSo() throws IOException {
     String words = "this suspension is known from two alignment printouts only";
     Build build = build(FIXTURE, "free", raised(25));
-    assertThat(AlignmentPage.text(build, WheelMap.of(build, DAY), DAY).replaceAll("\\s+", " "))
+    assertThat(
+            AlignmentPage.text(build, WheelMap.of(build, DAY), List.of(), DAY)
+                .replaceAll("\\s+", " "))
         .contains("Rear left, known at tape depth", words);
     assertThat(facts(build, Alignment.class))
         .filteredOn(wheel -> wheel.subject().where().startsWith("rear"))
