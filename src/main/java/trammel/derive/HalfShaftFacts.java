@@ -18,7 +18,6 @@ import trammel.catalog.SuspensionPart.DifferentialDrop;
 import trammel.fact.Standing;
 import trammel.geometry.Corner;
 import trammel.geometry.HalfShaft;
-import trammel.geometry.Heading;
 import trammel.geometry.Mount;
 import trammel.geometry.Mount.Carrier;
 import trammel.geometry.Pose;
@@ -138,7 +137,6 @@ final class HalfShaftFacts {
     private final Standing standing;
     private final CornerModel model;
     private final Variables variables;
-    private final SurveyedAlignment.Solved solved;
     private final CornerPoses poses;
     private final Corner<Gradient> linkage;
     private final @Nullable Mount<Gradient> joint;
@@ -149,16 +147,21 @@ final class HalfShaftFacts {
       this.shaft = shaft;
       this.model = corner.model();
       this.variables = corner.variables();
-      this.solved = corner.solved().orElseThrow();
       this.poses = corner.poses().orElseThrow();
       this.linkage = poses.linkage(true);
-      Corner<Gradient> surveyed = poses.linkage(false);
       this.joint =
           known()
-                  && surveyed.pose(
-                          surveyed.surveyedAngle(), new Heading.ByTieRod<>(surveyed.tieRodInner()))
-                      instanceof Pose<Gradient> pose
-              ? Mount.of(surveyed, pose, Carrier.UPRIGHT, constant(inner()), constant(outer()))
+              ? poses
+                  .asSurveyed()
+                  .map(
+                      pose ->
+                          Mount.of(
+                              poses.linkage(false),
+                              pose,
+                              Carrier.UPRIGHT,
+                              constant(inner()),
+                              constant(outer())))
+                  .orElse(null)
               : null;
     }
 
@@ -192,14 +195,20 @@ final class HalfShaftFacts {
     void add() {
       Gradient ride = variables.variable(model.heightIndex(SurveyedAlignment.PROPOSED));
       Gradient droop = model.endVariable(CornerModel.DROOP).negate();
-      Gradient bump = model.endVariable(CornerModel.BUMP);
-      Gradient rack = model.endVariable(CornerModel.LOCK);
-      Gradient straight = variables.constant(0);
-      Optional<Stand> rest = stand("at rest", ride, straight);
-      Optional<Stand> hanging = stand("at droop", droop, straight);
-      Optional<Stand> up = stand("at bump", bump, straight);
-      Optional<Stand> left = stand("at droop, one lock", droop, rack);
-      Optional<Stand> right = stand("at droop, other lock", droop, rack.negate());
+      Gradient lock = model.endVariable(CornerModel.LOCK);
+      Optional<Stand> rest =
+          stand(poses.at("at rest", true, () -> ride, () -> poses.straight(true)));
+      Optional<Stand> hanging = stand(poses.atDroop(true));
+      Optional<Stand> up = stand(poses.atBump(true));
+      Optional<Stand> left =
+          stand(poses.at("at droop, one lock", true, () -> droop, () -> poses.steered(true, lock)));
+      Optional<Stand> right =
+          stand(
+              poses.at(
+                  "at droop, other lock",
+                  true,
+                  () -> droop,
+                  () -> poses.steered(true, lock.negate())));
       if (rest.isEmpty() || hanging.isEmpty() || up.isEmpty()) {
         unmeasured(position, standing);
         return;
@@ -288,20 +297,11 @@ final class HalfShaftFacts {
           .orElseGet(() -> Constants.mm(0));
     }
 
-    private Optional<Stand> stand(String name, Gradient travel, Gradient steer) {
+    private Optional<Stand> stand(Optional<Pose<Gradient>> posed) {
       Mount<Gradient> outer = joint;
       return outer == null
           ? Optional.empty()
-          : poses
-              .at(
-                  "half shaft " + name,
-                  true,
-                  () -> travel,
-                  () ->
-                      new Heading.ByTieRod<>(
-                          model.steered(linkage.tieRodInner(), steer),
-                          solved.after().tieRodLength()))
-              .map(pose -> new Stand(pose, outer.moving(linkage, pose)));
+          : posed.map(pose -> new Stand(pose, outer.moving(linkage, pose)));
     }
 
     /** The shaft in one pose. */
