@@ -15,6 +15,7 @@ final class AdjusterCheck {
 
   void check(List<Adjuster> adjusters) {
     for (Adjuster adjuster : adjusters) {
+      means(adjuster);
       if (adjuster.means() == Adjuster.Means.ECCENTRIC) {
         eccentric(adjuster);
       } else {
@@ -28,7 +29,7 @@ final class AdjusterCheck {
     check(adjusters);
     for (Adjuster adjuster : adjusters) {
       for (HardPoint point : adjuster.moves().points()) {
-        if (point.name().startsWith("LOWER")) {
+        if (!point.ofUpperArm()) {
           faults.at(
               adjuster.place(),
               "an adjuster of an upper arm moves the "
@@ -37,6 +38,32 @@ final class AdjusterCheck {
               "Write it in the vehicle's profile, or correct what it moves.");
         }
       }
+    }
+  }
+
+  /** What cannot be moved in the way that is said, or in the direction. */
+  private void means(Adjuster adjuster) {
+    boolean strutTop = adjuster.moves() == Adjuster.Moves.STRUT_TOP;
+    boolean length = adjuster.means() == Adjuster.Means.LENGTH;
+    boolean shims = adjuster.means() == Adjuster.Means.SHIMS;
+    if (adjuster.moves().atKnuckle() && (length || shims)) {
+      faults.at(
+          adjuster.place(),
+          "found a " + words(adjuster) + "; expected an eccentric bolt or a slot there",
+          "Write means: eccentric or slot; or correct what it moves.");
+    } else if (strutTop && length) {
+      faults.at(
+          adjuster.place(),
+          "found a " + words(adjuster) + ", where no arm is made longer; expected a slot",
+          "Write means: slot with from and to; a plate above the strut is a part that raises.");
+    } else if (adjuster.toward().isKnown()
+        && (length
+            || adjuster.means() == Adjuster.Means.ECCENTRIC
+            || adjuster.moves().atKnuckle())) {
+      faults.at(
+          adjuster.toward(),
+          "is a direction, which the " + words(adjuster) + " has not; expected none",
+          "A slot or shims have one. Take it out.");
     }
   }
 

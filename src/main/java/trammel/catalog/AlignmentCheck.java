@@ -44,7 +44,7 @@ final class AlignmentCheck {
 
   /** The caster that a rack showed against that of the surveyed ball joints. */
   void caster(AxleProfile axle) {
-    SurveyPoint upper = axle.linkage().points().get(HardPoint.UPPER_BALL_JOINT);
+    SurveyPoint upper = HardPoint.upperPoint(axle.linkage().points());
     SurveyPoint lower = axle.linkage().points().get(HardPoint.LOWER_BALL_JOINT);
     Quantity shown = axle.alignment().asSurveyed().caster();
     if (upper == null || lower == null || !shown.isKnown()) {
@@ -52,18 +52,23 @@ final class AlignmentCheck {
     }
     double rise = upper.up().value() - lower.up().value();
     double back = lower.fore().value() - upper.fore().value();
+    boolean strut = axle.linkage().points().containsKey(HardPoint.STRUT_TOP);
     double surveyed = Math.toDegrees(Math.atan2(back, rise));
     if (rise > 0 && Math.abs(surveyed - shown.value()) > MOST_APART) {
       faults.at(
           shown,
-          "is not the caster of the surveyed ball joints, which is "
+          "is not the caster of the surveyed "
+              + (strut ? "strut top and ball joint" : "ball joints")
+              + ", which is "
               + SurveyFaults.angle(surveyed)
               + "; expected the two within "
               + SurveyFaults.angle(MOST_APART),
           Math.abs(surveyed + shown.value()) <= MOST_APART
               ? SurveyFaults.signSwapped(shown)
                   + " Caster is positive with the steering axis' top rearward."
-              : "Were both taken at one height? Measure the ball joints' fore again.");
+              : "Were both taken at one height? Measure "
+                  + (strut ? "the fore of both" : "the ball joints' fore")
+                  + " again.");
     }
   }
 }

@@ -3,6 +3,7 @@ package trammel.catalog;
 import static trammel.geometry.HardPoint.LOWER_BALL_JOINT;
 import static trammel.geometry.HardPoint.LOWER_FRONT_PIVOT;
 import static trammel.geometry.HardPoint.LOWER_REAR_PIVOT;
+import static trammel.geometry.HardPoint.STRUT_TOP;
 import static trammel.geometry.HardPoint.TIE_ROD_INNER;
 import static trammel.geometry.HardPoint.TIE_ROD_OUTER;
 import static trammel.geometry.HardPoint.UPPER_BALL_JOINT;
@@ -45,12 +46,15 @@ final class ArmCheck {
     if (inner != null && outer != null) {
       within(outer.out(), "the tie rod", distance(inner, outer), LEAST_TIE_ROD, MOST_ARM);
     }
-    SurveyPoint upper = points.get(UPPER_BALL_JOINT);
+    SurveyPoint upper = HardPoint.upperPoint(points);
     SurveyPoint lower = points.get(LOWER_BALL_JOINT);
     if (upper != null && lower != null && faults.count() == before) {
-      upright(upper, lower);
+      upright(upper, lower, points.containsKey(STRUT_TOP));
       if (outer != null) {
         steeringArm(upper, lower, outer);
+      }
+      if (faults.count() == before) {
+        new StrutAxisCheck(faults).check(points);
       }
     }
   }
@@ -126,20 +130,27 @@ final class ArmCheck {
     }
   }
 
-  private void upright(SurveyPoint upper, SurveyPoint lower) {
+  private void upright(SurveyPoint upper, SurveyPoint lower, boolean strut) {
     double rise = upper.up().value() - lower.up().value();
-    within(upper.up(), "the upright", distance(upper, lower), LEAST_ARM, MOST_ARM);
+    within(
+        upper.up(),
+        strut ? "the steering axis" : "the upright",
+        distance(upper, lower),
+        LEAST_ARM,
+        MOST_ARM);
     lean(
         upper.out(),
         Math.toDegrees(Math.atan2(lower.out().value() - upper.out().value(), rise)),
-        "kingpin inclination");
+        "kingpin inclination",
+        strut);
     lean(
         upper.fore(),
         Math.toDegrees(Math.atan2(lower.fore().value() - upper.fore().value(), rise)),
-        "caster");
+        "caster",
+        strut);
   }
 
-  private void lean(Quantity at, double degrees, String angle) {
+  private void lean(Quantity at, double degrees, String angle, boolean strut) {
     if (Math.abs(degrees) > MOST_LEAN) {
       faults.at(
           at,
@@ -150,7 +161,9 @@ final class ArmCheck {
               + ": the steering axis lies down; expected "
               + SurveyFaults.angle(MOST_LEAN)
               + " at the most",
-          "Measure both ball joints again; is one of them another joint?");
+          strut
+              ? "Measure the strut's top and the ball joint again; is one of them another joint?"
+              : "Measure both ball joints again; is one of them another joint?");
     }
   }
 

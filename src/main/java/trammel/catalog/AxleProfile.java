@@ -11,8 +11,10 @@ import static trammel.quantity.Instrument.TAPE;
 import static trammel.quantity.Instrument.WEIGHED;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import trammel.geometry.HardPoint;
 import trammel.quantity.Quantity;
 import trammel.read.Measured;
 import trammel.read.Required;
@@ -101,6 +103,21 @@ public record AxleProfile(
     /** Whether both wheels share one axle beam. */
     public boolean beam() {
       return this == BEAM;
+    }
+
+    /** The joints that a wheel is solved from; those of two wishbones for what has no model. */
+    public List<HardPoint> joints() {
+      return this == STRUT ? HardPoint.ofStrut() : HardPoint.ofWishbones();
+    }
+
+    /** Whether a wheel carried so is solved from its hard points. */
+    public boolean solved() {
+      return this == DOUBLE_WISHBONE || this == STRUT;
+    }
+
+    /** In a fitter's words. */
+    public String words() {
+      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
   }
 

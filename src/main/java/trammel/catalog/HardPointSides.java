@@ -1,8 +1,12 @@
 package trammel.catalog;
 
+import static trammel.geometry.HardPoint.KNUCKLE_LOWER_BOLT;
+import static trammel.geometry.HardPoint.KNUCKLE_UPPER_BOLT;
 import static trammel.geometry.HardPoint.LOWER_BALL_JOINT;
 import static trammel.geometry.HardPoint.LOWER_FRONT_PIVOT;
 import static trammel.geometry.HardPoint.LOWER_REAR_PIVOT;
+import static trammel.geometry.HardPoint.STRUT_FOOT;
+import static trammel.geometry.HardPoint.STRUT_TOP;
 import static trammel.geometry.HardPoint.TIE_ROD_INNER;
 import static trammel.geometry.HardPoint.TIE_ROD_OUTER;
 import static trammel.geometry.HardPoint.UPPER_BALL_JOINT;
@@ -35,11 +39,17 @@ final class HardPointSides {
     outboard(points, UPPER_BALL_JOINT, List.of(UPPER_FRONT_PIVOT, UPPER_REAR_PIVOT));
     outboard(points, LOWER_BALL_JOINT, List.of(LOWER_FRONT_PIVOT, LOWER_REAR_PIVOT));
     outboard(points, TIE_ROD_OUTER, List.of(TIE_ROD_INNER));
-    outboard(points, WHEEL_CENTER, List.of(LOWER_BALL_JOINT, UPPER_BALL_JOINT));
+    outboard(points, LOWER_BALL_JOINT, List.of(STRUT_TOP));
+    outboard(points, WHEEL_CENTER, List.of(LOWER_BALL_JOINT, UPPER_BALL_JOINT, STRUT_FOOT));
     ahead(points, UPPER_FRONT_PIVOT, UPPER_REAR_PIVOT);
     ahead(points, LOWER_FRONT_PIVOT, LOWER_REAR_PIVOT);
-    above(points);
+    above(points, UPPER_BALL_JOINT, LOWER_BALL_JOINT, UPPER_AND_LOWER);
+    above(points, STRUT_TOP, LOWER_BALL_JOINT, UPPER_AND_LOWER);
+    above(points, STRUT_TOP, STRUT_FOOT, "Are top and foot swapped?");
+    above(points, KNUCKLE_UPPER_BOLT, KNUCKLE_LOWER_BOLT, UPPER_AND_LOWER);
   }
+
+  private static final String UPPER_AND_LOWER = "Are upper and lower swapped?";
 
   /** The tie rod's inner end alone may lie across the middle. */
   private void across(Map<HardPoint, SurveyPoint> points) {
@@ -142,16 +152,21 @@ final class HardPointSides {
     return one.vector().distance(other.vector()) >= ArmCheck.LEAST_SPACING;
   }
 
-  private void above(Map<HardPoint, SurveyPoint> points) {
-    SurveyPoint upper = points.get(UPPER_BALL_JOINT);
-    SurveyPoint lower = points.get(LOWER_BALL_JOINT);
+  private void above(
+      Map<HardPoint, SurveyPoint> points, HardPoint high, HardPoint low, String swapped) {
+    SurveyPoint upper = points.get(high);
+    SurveyPoint lower = points.get(low);
     if (upper != null && lower != null && upper.up().value() <= lower.up().value()) {
       faults.at(
           upper.up(),
-          "is no higher than the lower ball joint, which is at "
+          "is no higher than the "
+              + low.words()
+              + ", which is at "
               + SurveyFaults.written(lower.up())
-              + "; expected the upper ball joint above it",
-          "Are upper and lower swapped? Exchange the two, or correct one of them.");
+              + "; expected the "
+              + high.words()
+              + " above it",
+          swapped + " Exchange the two, or correct one of them.");
     }
   }
 }

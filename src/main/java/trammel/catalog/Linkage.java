@@ -21,9 +21,10 @@ import trammel.read.Required;
  * names.
  *
  * @param points its hard points
- * @param armRooms what the upper arm may meet as it swings
- * @param spring where the spring is fixed
- * @param damper where the damper is fixed
+ * @param armRooms what the upper arm may meet as it swings; none on a strut corner
+ * @param upperSwing of the upper ball joint; none on a strut corner
+ * @param spring where the spring is fixed; left out where it sits around a strut
+ * @param damper where the damper is fixed; left out where it is a strut
  * @param sensor where the link of the height sensor is fixed
  */
 public record Linkage(

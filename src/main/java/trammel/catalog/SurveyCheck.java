@@ -43,6 +43,9 @@ final class SurveyCheck {
       Optional.ofNullable(points.get(HardPoint.WHEEL_CENTER)).ifPresent(track::check);
     }
     if (faults.count() == before) {
+      new LayoutCheck(faults).check(axle);
+    }
+    if (faults.count() == before) {
       new HardPointSides(faults).check(points);
     }
     if (faults.count() == before) {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
-import trammel.geometry.DoubleWishbone;
+import trammel.geometry.Corner;
 import trammel.geometry.HardPoint;
 import trammel.geometry.HardPoints;
 import trammel.geometry.Heading;
@@ -30,14 +30,14 @@ final class TravelCheck {
     Linkage linkage = axle.linkage();
     Map<HardPoint, Vector3D> points = new EnumMap<>(HardPoint.class);
     linkage.points().forEach((name, point) -> points.put(name, point.vector()));
-    if (points.size() < HardPoint.values().length) {
+    if (!points.keySet().containsAll(axle.layout().joints())) {
       return;
     }
     AlignmentSpec.Angles angles = axle.alignment().asSurveyed();
-    DoubleWishbone<Binary64> corner;
+    Corner<Binary64> corner;
     try {
       corner =
-          DoubleWishbone.of(HardPoints.of(points, orZero(angles.camber()), orZero(angles.toe())));
+          Corner.of(HardPoints.of(points, orZero(angles.camber()), orZero(angles.toe())), Map.of());
     } catch (OutOfReachException e) {
       faults.at(
           linkage.place(),
@@ -59,8 +59,7 @@ final class TravelCheck {
     return length.isKnown() ? Math.max(0, length.value() - length.expanded()) : 0;
   }
 
-  private static Optional<String> limit(
-      DoubleWishbone<Binary64> corner, double travel, double steer) {
+  private static Optional<String> limit(Corner<Binary64> corner, double travel, double steer) {
     FieldVector3D<Binary64> inner =
         corner.tieRodInner().add(new FieldVector3D<>(corner.field(), new Vector3D(0, steer, 0)));
     return WheelTravel.of(corner).at(new Binary64(travel), new Heading.ByTieRod<>(inner))
@@ -69,7 +68,7 @@ final class TravelCheck {
         : Optional.empty();
   }
 
-  private void travel(DoubleWishbone<Binary64> corner, Quantity stated, int direction, String way) {
+  private void travel(Corner<Binary64> corner, Quantity stated, int direction, String way) {
     limit(corner, direction * sure(stated), 0)
         .ifPresent(
             limit ->
@@ -81,7 +80,7 @@ final class TravelCheck {
   }
 
   /** Left and right lock, at rest. */
-  private void steer(DoubleWishbone<Binary64> corner, Quantity rack) {
+  private void steer(Corner<Binary64> corner, Quantity rack) {
     Optional<String> limit = limit(corner, 0, sure(rack)).or(() -> limit(corner, 0, -sure(rack)));
     if (limit.isPresent()) {
       faults.at(

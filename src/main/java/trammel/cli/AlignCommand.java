@@ -10,17 +10,22 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import trammel.build.Build;
+import trammel.derive.BeamMap;
 import trammel.derive.WheelMap;
+import trammel.report.AlignmentCurves;
 import trammel.report.AlignmentPage;
 
-/** Prints the alignment map of a sheet. */
+/** Prints the alignment map of a sheet's wheels and of its beam axles. */
 @Command(
     name = "align",
-    header = "Map what the wheels can be aligned to at the proposed height.",
+    header = "Map where wheels and beam axles stand at the proposed height.",
     description = {
-      "Prints what the adjusters reach against the maker's window, the best",
-      "setting in the units a fitter turns, the lift at which these arms end,",
-      "and how the angles run over travel.",
+      "Of each independent wheel prints what the adjusters reach against the",
+      "maker's window, the best setting in the units a fitter turns, the lift at",
+      "which these arms end, and how the angles run over travel.",
+      "Of each beam axle prints how far its panhard bar, links and drag link move,",
+      "turn and steer it, as found and as proposed, every hole of a bracket",
+      "compared, and the length of a bar that would center it.",
       "",
       "Example:  trammel align raised.build.yaml",
       "          trammel align --curves raised.build.yaml > curves.csv",
@@ -43,9 +48,13 @@ final class AlignCommand implements Callable<Integer> {
     try (Checking checking = options.start()) {
       Build build = checking.read(file);
       List<WheelMap> maps = WheelMap.of(build, checking.on());
+      List<BeamMap> beams = BeamMap.of(build, checking.catalog(file), checking.on());
       spec.commandLine()
           .getOut()
-          .print(curves ? AlignmentPage.csv(maps) : AlignmentPage.text(build, maps, checking.on()));
+          .print(
+              curves
+                  ? AlignmentCurves.csv(maps, beams)
+                  : AlignmentPage.text(build, maps, beams, checking.on()));
       spec.commandLine().getOut().flush();
       return ExitStatus.DONE;
     }

@@ -56,7 +56,8 @@ final class Checking implements AutoCloseable {
     return on;
   }
 
-  private Catalog catalog(Path file) {
+  /** The catalog of a sheet, read once. */
+  Catalog catalog(Path file) {
     Path folder =
         CatalogFolder.shortest(
             catalogFolder == null

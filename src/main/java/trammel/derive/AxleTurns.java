@@ -68,6 +68,15 @@ final class AxleTurns {
 
   /** The turn of an axle at a lift over it, with the links that are proposed or were there. */
   Turned at(Axle axle, Quantity lift, boolean proposed) {
+    return at(axle, lift, lift, proposed);
+  }
+
+  /**
+   * The same in another pose of the travel.
+   *
+   * @param setAt the lift at which an adjustable link is set to its length
+   */
+  Turned at(Axle axle, Quantity setAt, Quantity lift, boolean proposed) {
     AxleProfile profile = build.vehicle().axle(axle);
     if (!profile.layout().beam()) {
       return Turned.NOT;
@@ -75,7 +84,7 @@ final class AxleTurns {
     Links links = profile.location().links();
     LeafProfile leaf = profile.location().leaf();
     if (links != null) {
-      return links(axle, links, lift, proposed);
+      return links(axle, links, setAt, lift, proposed);
     }
     return profile.springs() == AxleProfile.Springs.LEAF
         ? leaf(axle, leaf, proposed)
@@ -109,7 +118,7 @@ final class AxleTurns {
         .orElse(null);
   }
 
-  private Turned links(Axle axle, Links links, Quantity lift, boolean proposed) {
+  private Turned links(Axle axle, Links links, Quantity setAt, Quantity lift, boolean proposed) {
     Variables.Collector collector = new Variables.Collector();
     int[] lowerFrame = collector.add(links.lowerFrame(), "lower link, frame");
     int[] lowerAxle = collector.add(links.lowerAxle(), "lower link, axle");
@@ -153,7 +162,7 @@ final class AxleTurns {
           level(
               variables,
               side,
-              at,
+              setAt == lift ? at : variables.constant(setAt.value()),
               lowerChange,
               upperFrom.distance(upperTo).getValue(),
               upper.lengthFrom().value(),

@@ -15,10 +15,11 @@ import org.hipparchus.util.Binary64;
 import org.hipparchus.util.FieldSinCos;
 import org.jspecify.annotations.Nullable;
 import trammel.catalog.Adjuster;
+import trammel.catalog.AxleProfile;
 import trammel.catalog.Linkage;
 import trammel.catalog.SurveyPoint;
 import trammel.geometry.AdjusterRange;
-import trammel.geometry.DoubleWishbone;
+import trammel.geometry.Corner;
 import trammel.geometry.HardPoint;
 import trammel.geometry.HardPoints;
 import trammel.geometry.Heading;
@@ -63,7 +64,7 @@ final class CornerModel {
       @Nullable List<Quantity> ballJoint,
       List<Adjuster> adjusters,
       List<Quantity> ends) {
-    for (HardPoint point : HardPoint.values()) {
+    for (HardPoint point : joints(linkage, adjusters)) {
       SurveyPoint at = linkage.points().get(point);
       points.put(point, collector.add(at, point.words()));
     }
@@ -139,9 +140,17 @@ final class CornerModel {
     return variables.variable(ends[which]);
   }
 
-  /** Whether a linkage has all its hard points. */
-  static boolean complete(Linkage linkage) {
-    return linkage.points().size() == HardPoint.values().length;
+  /** Whether a linkage has all the hard points of its layout. */
+  static boolean complete(AxleProfile profile) {
+    return profile.linkage().points().keySet().containsAll(profile.layout().joints());
+  }
+
+  /** The hard points that take part, in the order of the variables. */
+  private static List<HardPoint> joints(Linkage linkage, List<Adjuster> adjusters) {
+    boolean bolts = adjusters.stream().anyMatch(adjuster -> adjuster.moves().atKnuckle());
+    return Arrays.stream(HardPoint.values())
+        .filter(point -> linkage.points().containsKey(point) && (bolts || !point.ofKnuckleBolt()))
+        .toList();
   }
 
   Variables variables() {
@@ -157,7 +166,7 @@ final class CornerModel {
     Map<HardPoint, Vector3D> perMillimeter = new EnumMap<>(HardPoint.class);
     for (HardPoint point : adjuster.moves().points()) {
       perMillimeter.put(
-          point, adjuster.means() == Adjuster.Means.LENGTH ? alongArm(point) : Vector3D.PLUS_J);
+          point, adjuster.means() == Adjuster.Means.LENGTH ? alongArm(point) : along(adjuster));
     }
     double least = value(from);
     boolean eccentric = adjuster.means() == Adjuster.Means.ECCENTRIC;
@@ -166,6 +175,15 @@ final class CornerModel {
         new AdjusterRange(perMillimeter, eccentric ? -least : least, value(to)),
         from,
         to);
+  }
+
+  /** In plan, the way that one mm of an adjuster goes. */
+  private static Vector3D along(Adjuster adjuster) {
+    if (!adjuster.toward().isKnown()) {
+      return Vector3D.PLUS_J;
+    }
+    double toward = Math.toRadians(adjuster.toward().value());
+    return new Vector3D(Math.sin(toward), Math.cos(toward), 0);
   }
 
   /** From between an arm's pivots to its ball joint. */
@@ -237,7 +255,7 @@ final class CornerModel {
   }
 
   /** The corner with derivatives, as surveyed or with the proposed arm and settings. */
-  DoubleWishbone<Gradient> varied(boolean proposed, List<Double> settings) {
+  Corner<Gradient> varied(boolean proposed, List<Double> settings) {
     Map<HardPoint, FieldVector3D<Gradient>> at = new EnumMap<>(HardPoint.class);
     points.forEach((point, index) -> at.put(point, variables.point(index)));
     Map<HardPoint, FieldVector3D<Gradient>> shifts = new EnumMap<>(HardPoint.class);
@@ -247,7 +265,7 @@ final class CornerModel {
     for (int i = 0; proposed && i < settings.size(); i++) {
       shift(turns.get(i), settings.get(i), shifts);
     }
-    return DoubleWishbone.of(
+    return Corner.of(
         new HardPoints<>(at, variables.variable(camber), variables.variable(toe)), shifts);
   }
 
@@ -264,10 +282,10 @@ final class CornerModel {
   }
 
   /** The corner in plain numbers with the proposed arm and settings. */
-  DoubleWishbone<Binary64> plain(boolean proposed, List<Double> settings) {
+  Corner<Binary64> plain(boolean proposed, List<Double> settings) {
     HardPoints<Binary64> surveyed = plain();
     if (!proposed) {
-      return DoubleWishbone.of(surveyed);
+      return Corner.of(surveyed, Map.of());
     }
     Map<HardPoint, FieldVector3D<Binary64>> shifts = new EnumMap<>(HardPoint.class);
     arm().forEach((point, shift) -> add(shifts, point, shift));
@@ -279,7 +297,7 @@ final class CornerModel {
           .perMillimeter()
           .forEach((point, shift) -> add(shifts, point, shift.scalarMultiply(setting)));
     }
-    return DoubleWishbone.of(surveyed, shifts);
+    return Corner.of(surveyed, shifts);
   }
 
   private static void add(
@@ -294,7 +312,7 @@ final class CornerModel {
    * The pose with derivatives at one of the ride heights, toe reset; null where it is out of reach.
    */
   @Nullable Pose<Gradient> pose(boolean proposed, List<Double> settings, int height, double toe) {
-    DoubleWishbone<Gradient> linkage = varied(proposed, settings);
+    Corner<Gradient> linkage = varied(proposed, settings);
     WheelTravel<Gradient> travel = WheelTravel.of(linkage, plain(proposed, settings));
     return travel.at(
                 variables.variable(heights[height]), new Heading.Reset<>(variables.constant(toe)))

@@ -9,9 +9,11 @@ import java.util.function.Supplier;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.util.Binary64;
 import org.jspecify.annotations.Nullable;
-import trammel.geometry.DoubleWishbone;
+import trammel.geometry.Corner;
 import trammel.geometry.Heading;
+import trammel.geometry.OutOfReach;
 import trammel.geometry.Pose;
+import trammel.geometry.Posed;
 import trammel.geometry.WheelTravel;
 
 /**
@@ -20,27 +22,25 @@ import trammel.geometry.WheelTravel;
  */
 final class CornerPoses {
   private final CornerModel model;
-  private final List<Double> settings;
-  private @Nullable DoubleWishbone<Gradient> surveyed;
-  private @Nullable DoubleWishbone<Gradient> proposed;
-  private @Nullable DoubleWishbone<Binary64> surveyedPlain;
-  private @Nullable DoubleWishbone<Binary64> proposedPlain;
+  private final SurveyedAlignment.Solved solved;
+  private @Nullable Corner<Gradient> surveyed;
+  private @Nullable Corner<Gradient> proposed;
+  private @Nullable Corner<Binary64> surveyedPlain;
+  private @Nullable Corner<Binary64> proposedPlain;
   private final Map<String, Optional<Pose<Gradient>>> poses = new HashMap<>();
+  private final Map<String, Posed<Binary64>> numbers = new HashMap<>();
   private @Nullable List<Pose<Binary64>> travel;
 
-  /**
-   * @param settings the best setting of the adjusters
-   */
-  CornerPoses(CornerModel model, List<Double> settings) {
+  CornerPoses(CornerModel model, SurveyedAlignment.Solved solved) {
     this.model = model;
-    this.settings = List.copyOf(settings);
+    this.solved = solved;
   }
 
   /** The linkage with derivatives: as proposed at the best setting, or as surveyed. */
-  DoubleWishbone<Gradient> linkage(boolean asProposed) {
+  Corner<Gradient> linkage(boolean asProposed) {
     if (asProposed) {
       if (proposed == null) {
-        proposed = model.varied(true, settings);
+        proposed = model.varied(true, solved.best().settings());
       }
       return proposed;
     }
@@ -51,10 +51,10 @@ final class CornerPoses {
   }
 
   /** The same linkage in plain numbers. */
-  DoubleWishbone<Binary64> plain(boolean asProposed) {
+  Corner<Binary64> plain(boolean asProposed) {
     if (asProposed) {
       if (proposedPlain == null) {
-        proposedPlain = model.plain(true, settings);
+        proposedPlain = model.plain(true, solved.best().settings());
       }
       return proposedPlain;
     }
@@ -64,28 +64,108 @@ final class CornerPoses {
     return surveyedPlain;
   }
 
+  /** The tie rod: set again as proposed, or as it is. */
+  Gradient tieRod(boolean asProposed) {
+    return (asProposed ? solved.after() : solved.before()).tieRodLength();
+  }
+
+  /** What holds the wheel with the steering turned, as {@link CornerModel#steered} has it. */
+  Heading<Gradient> steered(boolean asProposed, Gradient steer) {
+    return new Heading.ByTieRod<>(
+        model.steered(linkage(asProposed).tieRodInner(), steer), tieRod(asProposed));
+  }
+
+  /** What holds the wheel straight ahead. */
+  Heading<Gradient> straight(boolean asProposed) {
+    return new Heading.ByTieRod<>(linkage(asProposed).tieRodInner(), tieRod(asProposed));
+  }
+
+  /** The same in plain numbers, with the steering turned. */
+  Heading<Binary64> plainSteered(boolean asProposed, double steer) {
+    return new Heading.ByTieRod<>(
+        model.steered(plain(asProposed).tieRodInner(), new Binary64(steer)),
+        new Binary64(tieRod(asProposed).getValue()));
+  }
+
+  /** The pose at a travel (mm) in plain numbers, the steering turned. */
+  Posed<Binary64> plainAt(boolean asProposed, double rise, double steer) {
+    return numbers.computeIfAbsent(
+        asProposed + " " + rise + " " + steer,
+        key ->
+            WheelTravel.of(plain(asProposed))
+                .at(new Binary64(rise), plainSteered(asProposed, steer)));
+  }
+
+  /** The pose that the hard points were surveyed in, in plain numbers. */
+  Pose<Binary64> plainSurveyed() {
+    Corner<Binary64> linkage = plain(false);
+    return (Pose<Binary64>)
+        linkage.pose(linkage.surveyedAngle(), new Heading.ByTieRod<>(linkage.tieRodInner()));
+  }
+
+  /** The same with derivatives. */
+  Optional<Pose<Gradient>> asSurveyed() {
+    return poses.computeIfAbsent(
+        "as surveyed",
+        key ->
+            linkage(false)
+                        .pose(
+                            linkage(false).surveyedAngle(),
+                            new Heading.ByTieRod<>(linkage(false).tieRodInner()))
+                    instanceof Pose<Gradient> pose
+                ? Optional.of(pose)
+                : Optional.empty());
+  }
+
+  /** Straight ahead on the bump stop; empty where the linkage does not reach it. */
+  Optional<Pose<Gradient>> atBump(boolean asProposed) {
+    return at(
+        "at bump " + asProposed,
+        asProposed,
+        () -> model.endVariable(CornerModel.BUMP),
+        () -> straight(asProposed));
+  }
+
+  /** Straight ahead and hanging; empty where the linkage does not reach that. */
+  Optional<Pose<Gradient>> atDroop(boolean asProposed) {
+    return at(
+        "at droop " + asProposed,
+        asProposed,
+        () -> model.endVariable(CornerModel.DROOP).negate(),
+        () -> straight(asProposed));
+  }
+
+  /** What keeps the proposed linkage from droop, bump or either lock; empty where nothing does. */
+  Optional<String> limit() {
+    double lock = model.end(CornerModel.LOCK);
+    for (double rise : List.of(-model.end(CornerModel.DROOP), model.end(CornerModel.BUMP))) {
+      for (double steer : List.of(0.0, lock, -lock)) {
+        if (plainAt(true, rise, steer) instanceof OutOfReach<Binary64> out) {
+          return Optional.of(out.limit());
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
   /** Steps of the travel in which something on its way is looked for. */
   private static final int STEPS = 12;
 
   /**
    * The proposed linkage from droop to bump in plain numbers, straight ahead, in steps of the lower
    * arm's angle; empty where it does not reach either end.
-   *
-   * @param heading what holds the wheel straight ahead
    */
-  List<Pose<Binary64>> travel(Heading<Binary64> heading) {
+  List<Pose<Binary64>> travel() {
     if (travel == null) {
-      WheelTravel<Binary64> ends = WheelTravel.of(plain(true));
       List<Pose<Binary64>> found = new ArrayList<>();
-      if (ends.at(new Binary64(-model.end(CornerModel.DROOP)), heading)
-              instanceof Pose<Binary64> low
-          && ends.at(new Binary64(model.end(CornerModel.BUMP)), heading)
-              instanceof Pose<Binary64> high) {
+      if (plainAt(true, -model.end(CornerModel.DROOP), 0) instanceof Pose<Binary64> low
+          && plainAt(true, model.end(CornerModel.BUMP), 0) instanceof Pose<Binary64> high) {
         double from = low.lowerAngle().getReal();
         double to = high.lowerAngle().getReal();
+        Heading<Binary64> straight = plainSteered(true, 0);
         for (int step = 0; step <= STEPS; step++) {
           Binary64 angle = new Binary64(from + (to - from) * step / STEPS);
-          if (plain(true).pose(angle, heading) instanceof Pose<Binary64> pose) {
+          if (plain(true).pose(angle, straight) instanceof Pose<Binary64> pose) {
             found.add(pose);
           }
         }

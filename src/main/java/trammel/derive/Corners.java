@@ -3,7 +3,9 @@ package trammel.derive;
 import static trammel.quantity.Dimension.ANGLE;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.util.Binary64;
 import org.jspecify.annotations.Nullable;
@@ -52,6 +54,7 @@ final class Corners {
 
   private Optional<SurveyedAlignment.Solved> solved = Optional.empty();
   private Optional<CornerPoses> poses = Optional.empty();
+  private final Map<Position, Optional<Surveyed>> solvable = new EnumMap<>(Position.class);
 
   Corners(Derivation derivation, Axle axle, HeightFacts heights) {
     this.derivation = derivation;
@@ -79,10 +82,8 @@ final class Corners {
     if (missing.isPresent()) {
       return unknown(missing.get().absence());
     }
-    Surveyed corner = solve(position);
-    return corner
-        .solved
-        .map(corner.alignment::quantities)
+    return solvable(position)
+        .map(corner -> corner.alignment.quantities(corner.solved().orElseThrow()))
         .orElseGet(
             () ->
                 unknown(
@@ -110,7 +111,7 @@ final class Corners {
     values.add(angles(shown).caster().value());
     if (!values.equals(solvedFor)) {
       solved = alignment.solve();
-      poses = solved.map(found -> new CornerPoses(model, found.best().settings()));
+      poses = solved.map(found -> new CornerPoses(model, found));
       solvedFor = values;
     }
     return new Surveyed(model, variables, alignment, solved, poses);
@@ -138,9 +139,12 @@ final class Corners {
 
   /** A corner solved from its hard points, where all of it is known and within reach. */
   Optional<Surveyed> solvable(Position position) {
-    return surveyed(position) && missing(position, rake(position)).isEmpty()
-        ? Optional.of(solve(position)).filter(corner -> corner.solved().isPresent())
-        : Optional.empty();
+    return solvable.computeIfAbsent(
+        position,
+        which ->
+            surveyed(which) && missing(which, rake(which)).isEmpty()
+                ? Optional.of(solve(which)).filter(corner -> corner.solved().isPresent())
+                : Optional.empty());
   }
 
   /** Why a surveyed wheel cannot be solved: what of it nobody has given, or where it ends. */
@@ -173,10 +177,10 @@ final class Corners {
   /** Whether a wheel's linkage is surveyed with the arms that it has. */
   boolean surveyed(Position position) {
     UpperArm arm = newArm(position);
-    return profile.layout() == Layout.DOUBLE_WISHBONE
-        && CornerModel.complete(profile.linkage())
+    return profile.layout().solved()
+        && CornerModel.complete(profile)
         && build.before(position).sameAs(build.bookAt(position), PartKind.UPPER_ARM)
-        && (arm == null || arm.ballJoint() != null);
+        && (arm == null || (profile.layout() == Layout.DOUBLE_WISHBONE && arm.ballJoint() != null));
   }
 
   private Optional<Quantity> missing(Position position, Quantity rake) {
@@ -291,7 +295,8 @@ final class Corners {
         profile.alignment(),
         PROPOSED_HEIGHT.linear(1, height, 1, lift),
         lift,
-        newArm(position));
+        newArm(position),
+        profile.layout().solved());
   }
 
   private static WheelAlignment unknown(@Nullable Absence absence) {

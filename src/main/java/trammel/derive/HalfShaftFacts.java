@@ -16,9 +16,8 @@ import trammel.catalog.Linkage.HalfShaftProfile;
 import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.DifferentialDrop;
 import trammel.fact.Standing;
-import trammel.geometry.DoubleWishbone;
+import trammel.geometry.Corner;
 import trammel.geometry.HalfShaft;
-import trammel.geometry.Heading;
 import trammel.geometry.Mount;
 import trammel.geometry.Mount.Carrier;
 import trammel.geometry.Pose;
@@ -36,11 +35,14 @@ import trammel.subject.Subject;
 final class HalfShaftFacts {
   private static final Formula PLACE =
       new Formula(
-          "center of the outer joint", "as surveyed + what the pose moves it", "DoubleWishbone");
+          "center of the outer joint",
+          "as surveyed + what the pose moves it",
+          "closed form from hard points");
   private static final Formula INNER =
       new Formula("height of the inner joint", "as surveyed − differential's drop", "definition");
   private static final Formula SPINDLE =
-      new Formula("direction of the spindle", "pose of the linkage", "DoubleWishbone");
+      new Formula(
+          "direction of the spindle", "pose of the linkage", "closed form from hard points");
   private static final Formula JOINT =
       new Formula("joint angle", "angle between shaft and joint axis, in space", "HalfShaft");
   private static final Formula DISTANCE =
@@ -135,9 +137,8 @@ final class HalfShaftFacts {
     private final Standing standing;
     private final CornerModel model;
     private final Variables variables;
-    private final SurveyedAlignment.Solved solved;
     private final CornerPoses poses;
-    private final DoubleWishbone<Gradient> linkage;
+    private final Corner<Gradient> linkage;
     private final @Nullable Mount<Gradient> joint;
 
     Shaft(Position position, HalfShaftProfile shaft, Corners.Surveyed corner, Standing standing) {
@@ -146,16 +147,21 @@ final class HalfShaftFacts {
       this.shaft = shaft;
       this.model = corner.model();
       this.variables = corner.variables();
-      this.solved = corner.solved().orElseThrow();
       this.poses = corner.poses().orElseThrow();
       this.linkage = poses.linkage(true);
-      DoubleWishbone<Gradient> surveyed = poses.linkage(false);
       this.joint =
           known()
-                  && surveyed.pose(
-                          surveyed.surveyedAngle(), new Heading.ByTieRod<>(surveyed.tieRodInner()))
-                      instanceof Pose<Gradient> pose
-              ? Mount.of(surveyed, pose, Carrier.UPRIGHT, constant(inner()), constant(outer()))
+              ? poses
+                  .asSurveyed()
+                  .map(
+                      pose ->
+                          Mount.of(
+                              poses.linkage(false),
+                              pose,
+                              Carrier.UPRIGHT,
+                              constant(inner()),
+                              constant(outer())))
+                  .orElse(null)
               : null;
     }
 
@@ -189,14 +195,20 @@ final class HalfShaftFacts {
     void add() {
       Gradient ride = variables.variable(model.heightIndex(SurveyedAlignment.PROPOSED));
       Gradient droop = model.endVariable(CornerModel.DROOP).negate();
-      Gradient bump = model.endVariable(CornerModel.BUMP);
-      Gradient rack = model.endVariable(CornerModel.LOCK);
-      Gradient straight = variables.constant(0);
-      Optional<Stand> rest = stand("at rest", ride, straight);
-      Optional<Stand> hanging = stand("at droop", droop, straight);
-      Optional<Stand> up = stand("at bump", bump, straight);
-      Optional<Stand> left = stand("at droop, one lock", droop, rack);
-      Optional<Stand> right = stand("at droop, other lock", droop, rack.negate());
+      Gradient lock = model.endVariable(CornerModel.LOCK);
+      Optional<Stand> rest =
+          stand(poses.at("at rest", true, () -> ride, () -> poses.straight(true)));
+      Optional<Stand> hanging = stand(poses.atDroop(true));
+      Optional<Stand> up = stand(poses.atBump(true));
+      Optional<Stand> left =
+          stand(poses.at("at droop, one lock", true, () -> droop, () -> poses.steered(true, lock)));
+      Optional<Stand> right =
+          stand(
+              poses.at(
+                  "at droop, other lock",
+                  true,
+                  () -> droop,
+                  () -> poses.steered(true, lock.negate())));
       if (rest.isEmpty() || hanging.isEmpty() || up.isEmpty()) {
         unmeasured(position, standing);
         return;
@@ -285,20 +297,11 @@ final class HalfShaftFacts {
           .orElseGet(() -> Constants.mm(0));
     }
 
-    private Optional<Stand> stand(String name, Gradient travel, Gradient steer) {
+    private Optional<Stand> stand(Optional<Pose<Gradient>> posed) {
       Mount<Gradient> outer = joint;
       return outer == null
           ? Optional.empty()
-          : poses
-              .at(
-                  "half shaft " + name,
-                  true,
-                  () -> travel,
-                  () ->
-                      new Heading.ByTieRod<>(
-                          model.steered(linkage.tieRodInner(), steer),
-                          solved.after().tieRodLength()))
-              .map(pose -> new Stand(pose, outer.moving(linkage, pose)));
+          : posed.map(pose -> new Stand(pose, outer.moving(linkage, pose)));
     }
 
     /** The shaft in one pose. */

@@ -32,6 +32,13 @@ final class LinkageFacts {
           Instrument.HARD_POINT,
           "survey the front hard points, or hang the wheel and look at the joint");
 
+  private static final Absence UNSOLVED =
+      new Absence(
+          "swing of the upper ball joint",
+          RackAlignment.UNSOLVED,
+          Instrument.READ,
+          "hang the wheel and look at the joint");
+
   final Derivation derivation;
   final Build build;
   private final HeightFacts heights;
@@ -70,7 +77,9 @@ final class LinkageFacts {
               Standing.WORSE_OR_NEW,
               lift,
               profile.linkage(),
-              corners.surveyed(position) ? corners.unsolved(position) : UNSURVEYED);
+              corners.surveyed(position)
+                  ? corners.unsolved(position)
+                  : profile.layout().solved() ? UNSURVEYED : UNSOLVED);
         }
       }
     }
@@ -109,8 +118,19 @@ final class LinkageFacts {
             pose));
   }
 
-  /** A swing that nobody knows. */
+  /** Whether a wheel's suspension has an upper arm whose ball joint swings. */
+  boolean upperArm(Position position) {
+    return switch (build.vehicle().axle(position.axle().orElseThrow()).layout()) {
+      case DOUBLE_WISHBONE, MULTI_LINK -> true;
+      case STRUT, TRAILING_ARM, BEAM -> false;
+    };
+  }
+
+  /** A swing that nobody knows; none where no upper ball joint swings. */
   void swing(Position position, Standing standing, Quantity lift, Linkage linkage, Absence why) {
+    if (!upperArm(position)) {
+      return;
+    }
     derivation.facts.add(
         new JointSwing(
             Subject.of(position),

@@ -20,13 +20,12 @@ import trammel.catalog.SuspensionPart.UpperArm;
 import trammel.fact.BumpSteer;
 import trammel.fact.JointSwing;
 import trammel.fact.Standing;
+import trammel.geometry.Corner;
 import trammel.geometry.DoubleWishbone;
 import trammel.geometry.HardPoint;
 import trammel.geometry.Heading;
-import trammel.geometry.OutOfReach;
 import trammel.geometry.Pose;
 import trammel.geometry.Rods;
-import trammel.geometry.WheelTravel;
 import trammel.quantity.Absence;
 import trammel.quantity.Decision;
 import trammel.quantity.Formula;
@@ -41,7 +40,7 @@ final class LinkageWheel {
       new Formula(
           "bump steer",
           "greater change of toe over 25 mm either way",
-          "DoubleWishbone: tie rod as long as the reset toe makes it");
+          "closed form from hard points; tie rod as long as the reset toe makes it");
   private static final Formula MORE =
       new Formula("bump steer added", "as proposed − before", "definition");
   private static final Formula SWING =
@@ -75,7 +74,7 @@ final class LinkageWheel {
   private final Quantity lift;
   private final List<Double> settings;
   private final CornerPoses poses;
-  private final DoubleWishbone<Binary64> plain;
+  private final Corner<Binary64> plain;
 
   LinkageWheel(
       LinkageFacts facts,
@@ -117,11 +116,6 @@ final class LinkageWheel {
     return Subject.of(position);
   }
 
-  private Heading<Binary64> straight() {
-    return new Heading.ByTieRod<>(
-        plain.tieRodInner(), new Binary64(solved.after().tieRodLength().getValue()));
-  }
-
   private void bumpSteer() {
     Quantity before = steer(false, SurveyedAlignment.AS_SHOWN, solved.before());
     Quantity after = steer(true, SurveyedAlignment.PROPOSED, solved.after());
@@ -137,21 +131,16 @@ final class LinkageWheel {
 
   /** The greater change of toe over 25 mm either way of a ride height. */
   private Quantity steer(boolean proposed, int height, Pose<Gradient> rest) {
-    DoubleWishbone<Binary64> numbers = poses.plain(proposed);
-    Heading<Binary64> heading =
-        new Heading.ByTieRod<>(numbers.tieRodInner(), new Binary64(rest.tieRodLength().getValue()));
-    WheelTravel<Binary64> travel = WheelTravel.of(numbers);
     double toe = rest.toe().getValue();
-    double up = toeAt(travel, model.travel(height) + OVER, heading) - toe;
-    double down = toeAt(travel, model.travel(height) - OVER, heading) - toe;
+    double up = toeAt(proposed, model.travel(height) + OVER) - toe;
+    double down = toeAt(proposed, model.travel(height) - OVER) - toe;
     double over = Double.isNaN(down) || Math.abs(up) >= Math.abs(down) ? OVER : -OVER;
     Optional<Pose<Gradient>> there =
         poses.at(
             "bump steer " + proposed + over,
             proposed,
             () -> variables.variable(model.heightIndex(height)).add(over),
-            () ->
-                new Heading.ByTieRod<>(poses.linkage(proposed).tieRodInner(), rest.tieRodLength()));
+            () -> poses.straight(proposed));
     if (there.isEmpty()) {
       return Quantity.absent(
           ANGLE,
@@ -165,36 +154,25 @@ final class LinkageWheel {
     return variables.quantity(TOE_CHANGE, ANGLE, change.getValue() < 0 ? change.negate() : change);
   }
 
-  private double toeAt(WheelTravel<Binary64> travel, double at, Heading<Binary64> heading) {
-    return travel.at(new Binary64(at), heading) instanceof Pose<Binary64> pose
+  private double toeAt(boolean proposed, double rise) {
+    return poses.plainAt(proposed, rise, 0) instanceof Pose<Binary64> pose
         ? pose.toe().getReal()
         : Double.NaN;
   }
 
   private void reach() {
-    @Nullable String limit = null;
-    double rack = model.end(CornerModel.LOCK);
-    for (double travel :
-        new double[] {-model.end(CornerModel.DROOP), model.end(CornerModel.BUMP)}) {
-      for (double steer : new double[] {0, rack, -rack}) {
-        Heading<Binary64> heading =
-            new Heading.ByTieRod<>(
-                model.steered(plain.tieRodInner(), new Binary64(steer)),
-                new Binary64(solved.after().tieRodLength().getValue()));
-        if (limit == null
-            && WheelTravel.of(plain).at(new Binary64(travel), heading)
-                instanceof OutOfReach<Binary64> out) {
-          limit = out.limit();
-        }
-      }
-    }
+    Optional<String> limit = poses.limit();
     facts.reach(
         position,
-        Decision.of(limit == null),
-        limit == null ? "it goes from droop to bump and from lock to lock" : limit);
+        Decision.of(limit.isEmpty()),
+        limit.orElse("it goes from droop to bump and from lock to lock"));
   }
 
+  /** The ball joint of an upper arm; a strut's top turns on a bearing and a bushing instead. */
   private void swing() {
+    if (!facts.upperArm(position)) {
+      return;
+    }
     Optional<UpperArm> arm = facts.build.after(position).one(PartKind.UPPER_ARM, UpperArm.class);
     Quantity limit =
         arm.map(UpperArm::swing).filter(Quantity::isKnown).orElse(linkage.upperSwing().limit());
@@ -236,8 +214,9 @@ final class LinkageWheel {
   }
 
   /** Angle between the steering axis and the upper arm (degrees). */
-  private static Gradient stud(Pose<Gradient> pose, DoubleWishbone<Gradient> linkage) {
-    return pose.kingpin().dotProduct(linkage.upperReach(pose)).acos().toDegrees();
+  private static Gradient stud(Pose<Gradient> pose, Corner<Gradient> linkage) {
+    DoubleWishbone<Gradient> wishbone = (DoubleWishbone<Gradient>) linkage;
+    return pose.kingpin().dotProduct(wishbone.upperReach(pose)).acos().toDegrees();
   }
 
   private void room(Linkage.ArmRoom room) {
@@ -266,7 +245,7 @@ final class LinkageWheel {
     pivots.put(HardPoint.UPPER_FRONT_PIVOT, model.pivot(HardPoint.UPPER_FRONT_PIVOT, settings));
     pivots.put(HardPoint.UPPER_REAR_PIVOT, model.pivot(HardPoint.UPPER_REAR_PIVOT, settings));
     double surveyed = plain.surveyedWheel().getZ().getReal();
-    for (Pose<Binary64> pose : poses.travel(straight())) {
+    for (Pose<Binary64> pose : poses.travel()) {
       for (Map.Entry<HardPoint, Vector3D> pivot : pivots.entrySet()) {
         Rods rods = Rods.closest(pivot.getValue(), pose.upperBall().toVector3D(), from, to);
         if (closest == null || rods.distance() < closest.distance()) {

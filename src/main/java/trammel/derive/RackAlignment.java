@@ -45,6 +45,9 @@ final class RackAlignment {
   private static final Quantity CAMBER_RATE = rate("camber for an inch of lift", 0.4, 0.6);
   private static final double INCH = 25.4;
 
+  /** What is said of a suspension that no hard points solve. */
+  static final String UNSOLVED = "this suspension is known from two alignment printouts only";
+
   private RackAlignment() {}
 
   private static Quantity rate(String name, double value, double expanded) {
@@ -92,13 +95,15 @@ final class RackAlignment {
    * @param height hub to fender as proposed
    * @param lift how much of that the changes bring
    * @param arm the arm that is new; null where none is
+   * @param solved whether hard points would solve a suspension of this layout
    */
   static WheelAlignment of(
       List<Printout> printouts,
       AlignmentSpec spec,
       Quantity height,
       Quantity lift,
-      @Nullable UpperArm arm) {
+      @Nullable UpperArm arm,
+      boolean solved) {
     boolean rack =
         printouts.stream()
                 .filter(p -> p.height().isKnown())
@@ -106,8 +111,8 @@ final class RackAlignment {
                 .distinct()
                 .count()
             >= 2;
-    Angle camber = angle(Which.CAMBER, printouts, spec.camber(), height, lift, arm, rack);
-    Angle caster = angle(Which.CASTER, printouts, spec.caster(), height, lift, arm, rack);
+    Angle camber = angle(Which.CAMBER, printouts, spec.camber(), height, lift, arm, rack, solved);
+    Angle caster = angle(Which.CASTER, printouts, spec.caster(), height, lift, arm, rack, solved);
     return new WheelAlignment(
         rack ? Depth.RACK : Depth.TAPE,
         camber.best,
@@ -116,7 +121,9 @@ final class RackAlignment {
         camber.low,
         caster.reserve,
         caster.low,
-        "set it on the rack: no hard points tell which adjuster does what",
+        solved
+            ? "set it on the rack: no hard points tell which adjuster does what"
+            : "set it on the rack: " + UNSOLVED,
         true,
         Quantity.absent(
             Dimension.LENGTH,
@@ -134,7 +141,8 @@ final class RackAlignment {
       Quantity height,
       Quantity lift,
       @Nullable UpperArm arm,
-      boolean rack) {
+      boolean rack,
+      boolean solved) {
     Quantity claim = arm == null ? Constants.degrees(0).called("no new arm") : which.claim(arm);
     Optional<Printout> nearest = nearest(printouts, height);
     Quantity start = nearest.map(which::of).orElseGet(() -> unknown(which));
@@ -147,7 +155,7 @@ final class RackAlignment {
     if (nearest.isEmpty()
         || !which.from(nearest.get()).isKnown()
         || !which.to(nearest.get()).isKnown()) {
-      return new Angle(predicted, unreached(which), true);
+      return new Angle(predicted, unreached(which, solved), true);
     }
     Quantity least = AFTER.linear(1, which.from(nearest.get()), 1, change, 1, claim);
     Quantity greatest = AFTER.linear(1, which.to(nearest.get()), 1, change, 1, claim);
@@ -229,13 +237,15 @@ final class RackAlignment {
             "put it on an alignment rack as it stands"));
   }
 
-  private static Quantity unreached(Which which) {
+  private static Quantity unreached(Which which, boolean solved) {
     String name = which == Which.CAMBER ? "camber" : "caster";
     return Quantity.absent(
         ANGLE,
         new Absence(
             "what the adjusters reach in " + name,
-            "neither hard points nor a printout of the adjusters' ends",
+            solved
+                ? "neither hard points nor a printout of the adjusters' ends"
+                : UNSOLVED + ", and none shows the adjusters' ends",
             which == Which.CAMBER ? Instrument.CAMBER_RACK : Instrument.CASTER_RACK,
             "two printouts at two heights, with the adjusters turned from end to end"));
   }

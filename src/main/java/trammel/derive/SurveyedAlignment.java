@@ -34,14 +34,14 @@ final class SurveyedAlignment {
       new Formula(
           "change by the linkage",
           "angle at the proposed height and setting − angle as shown",
-          "DoubleWishbone: closed form from hard points, toe reset");
+          "closed form from hard points, toe reset");
   private static final Formula AFTER =
       new Formula("angle as proposed", "as the rack showed + change + rake", "definition");
   private static final Formula TIE_ROD =
       new Formula(
           "change of the tie rod",
           "length that gives the toe wanted − length as surveyed",
-          "DoubleWishbone: toe reset");
+          "closed form from hard points, toe reset");
 
   private final CornerModel model;
   private final Variables variables;
@@ -187,7 +187,7 @@ final class SurveyedAlignment {
   private static String setting(Adjuster adjuster, double shift) {
     String where = adjuster.moves().words();
     boolean length = adjuster.means() == Adjuster.Means.LENGTH;
-    String way = shift < 0 ? (length ? "shorter" : "inward") : length ? "longer" : "outward";
+    String way = length ? shift < 0 ? "shorter" : "longer" : way(adjuster, shift);
     if (Math.abs(shift) < 0.05) {
       return where + " as it is";
     }
@@ -204,6 +204,22 @@ final class SurveyedAlignment {
         way,
         Math.abs(shift));
   }
+
+  /** Which way in plan a shift goes. */
+  private static String way(Adjuster adjuster, double shift) {
+    double toward = Math.toRadians(adjuster.toward().isKnown() ? adjuster.toward().value() : 0);
+    double out = Math.cos(toward) * shift;
+    double fore = Math.sin(toward) * shift;
+    String across = out < 0 ? "inward" : "outward";
+    String along = fore < 0 ? "rearward" : "forward";
+    if (Math.abs(fore) < AS_GOOD_AS_STRAIGHT * Math.abs(shift)) {
+      return across;
+    }
+    return Math.abs(out) < AS_GOOD_AS_STRAIGHT * Math.abs(shift) ? along : along + " and " + across;
+  }
+
+  /** Sine of 10°: a slot that runs so nearly straight is told as straight. */
+  private static final double AS_GOOD_AS_STRAIGHT = 0.17;
 
   /** What has to be known before anything can be solved. */
   static List<Quantity> needed(AlignmentSpec spec, Angles shown) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -18,14 +19,14 @@ import trammel.catalog.AxleProfile;
 import trammel.catalog.Shape;
 import trammel.catalog.StationProfile;
 import trammel.geometry.ClosestApproach;
-import trammel.geometry.DoubleWishbone;
+import trammel.geometry.Corner;
 import trammel.geometry.Heading;
+import trammel.geometry.Motion;
 import trammel.geometry.Obstacle;
 import trammel.geometry.Pose;
 import trammel.geometry.SteeringSweep;
 import trammel.geometry.SweepRange;
 import trammel.geometry.TireSolid;
-import trammel.geometry.WheelTravel;
 import trammel.quantity.Dimension;
 import trammel.quantity.Formula;
 import trammel.quantity.Input;
@@ -49,7 +50,7 @@ final class SweptGaps {
   private static final Formula CHANGE =
       new Formula("change of gap", "gap as proposed − gap as found", "SteeringSweep");
   private static final Formula WHEEL =
-      new Formula("where the wheel stands", "pose of the linkage", "DoubleWishbone");
+      new Formula("where the wheel stands", "pose of the linkage", "closed form from hard points");
   private static final Formula OUTBOARD =
       new Formula("tire moved outboard", "book offset − effective offset", "definition of offset");
 
@@ -139,7 +140,6 @@ final class SweptGaps {
       double raised,
       boolean touched) {
     CornerModel model = corner.model();
-    SurveyedAlignment.Solved solved = corner.solved().orElseThrow();
     CornerPoses corners = corner.poses().orElseThrow();
     List<Station> stations = new ArrayList<>();
     List<SurveyedShape> shapes = new ArrayList<>();
@@ -152,26 +152,10 @@ final class SweptGaps {
               shapesThen.addAll(unraised);
               unraised.forEach(shape -> stations.add(station));
             });
-    DoubleWishbone<Binary64> surveyed = corners.plain(false);
-    Pose<Binary64> asSurveyed =
-        (Pose<Binary64>)
-            surveyed.pose(surveyed.surveyedAngle(), new Heading.ByTieRod<>(surveyed.tieRodInner()));
-    WheelSweep proposed =
-        new WheelSweep(
-            model,
-            corners.plain(touched),
-            asSurveyed,
-            tieRod(solved, touched).getValue(),
-            book - now.offset.value());
-    WheelSweep found =
-        new WheelSweep(
-            model,
-            surveyed,
-            asSurveyed,
-            solved.before().tieRodLength().getValue(),
-            book - then.offset.value());
+    WheelSweep proposed = new WheelSweep(model, corners, touched, book - now.offset.value());
+    WheelSweep found = new WheelSweep(model, corners, false, book - then.offset.value());
     Map<Station, SurveyedShape> closest = new EnumMap<>(Station.class);
-    Map<Station, ClosestApproach> nearNow = sweep(model, proposed, now, stations, shapes, closest);
+    Map<Station, ClosestApproach> nearNow = sweep(proposed, now, stations, shapes, closest);
     boolean same =
         now.radius.value() == then.radius.value()
             && now.width.value() == then.width.value()
@@ -179,19 +163,8 @@ final class SweptGaps {
             && raised == 0
             && !touched;
     Map<Station, ClosestApproach> nearThen =
-        same
-            ? nearNow
-            : sweep(model, found, then, stations, shapesThen, new EnumMap<>(Station.class));
-    return new Found(
-        nearNow,
-        nearThen,
-        closest,
-        poses(model, corners, tieRod(solved, touched), touched, nearNow));
-  }
-
-  /** The tie rod as it will be: set again where the changes touch the alignment, else as it is. */
-  private static Gradient tieRod(SurveyedAlignment.Solved solved, boolean touched) {
-    return (touched ? solved.after() : solved.before()).tieRodLength();
+        same ? nearNow : sweep(found, then, stations, shapesThen, new EnumMap<>(Station.class));
+    return new Found(nearNow, nearThen, closest, poses(model, corners, touched, nearNow));
   }
 
   /** The shapes of a station; none where a value of one is missing, for it may be the nearest. */
@@ -206,24 +179,21 @@ final class SweptGaps {
   }
 
   private static Map<Station, ClosestApproach> sweep(
-      CornerModel model,
       WheelSweep sweep,
       WheelEnd wheel,
       List<Station> stations,
       List<SurveyedShape> shapes,
       Map<Station, SurveyedShape> closest) {
-    double rack = model.end(CornerModel.LOCK);
-    double low = sweep.angle(-model.end(CornerModel.DROOP));
-    double high = sweep.angle(model.end(CornerModel.BUMP));
     Map<Station, ClosestApproach> least = new EnumMap<>(Station.class);
-    if (Double.isNaN(low) || Double.isNaN(high)) {
+    Optional<SweepRange> range = sweep.range();
+    if (range.isEmpty()) {
       return least;
     }
     List<ClosestApproach> approaches =
         SteeringSweep.sweep(
                 new TireSolid(wheel.radius.value(), wheel.width.value(), SHOULDER.value()),
                 sweep,
-                new SweepRange(low, high, -rack, rack),
+                range.get(),
                 shapes.stream().map(SurveyedShape::obstacle).toList())
             .approaches();
     for (int i = 0; i < approaches.size(); i++) {
@@ -236,51 +206,50 @@ final class SweptGaps {
     return least;
   }
 
-  /** The deciding poses once more, with derivatives. */
+  /**
+   * The deciding poses once more, with derivatives. What the knuckle carries is told from the pose
+   * that it was surveyed in, where it stands to the tire as in any other.
+   */
   private static Map<Station, Pose<Gradient>> poses(
       CornerModel model,
       CornerPoses corners,
-      Gradient tieRod,
       boolean touched,
       Map<Station, ClosestApproach> approaches) {
     Map<Station, Pose<Gradient>> poses = new EnumMap<>(Station.class);
-    if (approaches.isEmpty()) {
-      return poses;
-    }
-    DoubleWishbone<Gradient> linkage = corners.linkage(touched);
-    WheelTravel<Gradient> travel = WheelTravel.of(linkage, corners.plain(touched));
-    Heading<Gradient> straight = new Heading.ByTieRod<>(linkage.tieRodInner(), tieRod);
-    Gradient bump = angle(travel, model.endVariable(CornerModel.BUMP), straight);
-    Gradient droop = angle(travel, model.endVariable(CornerModel.DROOP).negate(), straight);
-    Gradient rack = model.endVariable(CornerModel.LOCK);
+    Map<List<Double>, Optional<Pose<Gradient>>> swept = new HashMap<>();
     approaches.forEach(
         (station, approach) -> {
-          // At an end the pose follows the end; between the ends it does not matter to first order.
-          Gradient at =
-              nearly(approach.travel(), bump.getValue())
-                  ? bump
-                  : nearly(approach.travel(), droop.getValue())
-                      ? droop
-                      : model.variables().constant(approach.travel());
-          double share = approach.steer() / rack.getValue();
-          Gradient steer =
-              Math.abs(share) >= NEARLY
-                  ? rack.multiply(Math.signum(share))
-                  : model.variables().constant(approach.steer());
-          FieldVector3D<Gradient> inner = model.steered(linkage.tieRodInner(), steer);
-          if (linkage.pose(at, new Heading.ByTieRod<>(inner, tieRod))
-              instanceof Pose<Gradient> pose) {
-            poses.put(station, pose);
-          }
+          Optional<Pose<Gradient>> pose =
+              approach.obstacle().fixedTo() == Obstacle.FixedTo.KNUCKLE
+                  ? corners.asSurveyed()
+                  : swept.computeIfAbsent(
+                      List.of(approach.travel(), approach.steer()),
+                      key -> pose(model, corners, touched, approach));
+          pose.ifPresent(deciding -> poses.put(station, deciding));
         });
     return poses;
   }
 
-  private static Gradient angle(
-      WheelTravel<Gradient> travel, Gradient end, Heading<Gradient> straight) {
-    return travel.at(end, straight) instanceof Pose<Gradient> pose
-        ? pose.lowerAngle()
-        : end.newInstance(Double.NaN);
+  private static Optional<Pose<Gradient>> pose(
+      CornerModel model, CornerPoses corners, boolean touched, ClosestApproach approach) {
+    // At an end the pose follows the end; between the ends it does not matter to first order.
+    Gradient at =
+        Stream.of(corners.atBump(touched), corners.atDroop(touched))
+            .flatMap(Optional::stream)
+            .map(Pose::lowerAngle)
+            .filter(end -> nearly(approach.travel(), end.getValue()))
+            .findFirst()
+            .orElseGet(() -> model.variables().constant(approach.travel()));
+    Gradient rack = model.endVariable(CornerModel.LOCK);
+    double share = approach.steer() / rack.getValue();
+    Gradient steer =
+        Math.abs(share) >= NEARLY
+            ? rack.multiply(Math.signum(share))
+            : model.variables().constant(approach.steer());
+    return corners.linkage(touched).pose(at, corners.steered(touched, steer))
+            instanceof Pose<Gradient> pose
+        ? Optional.of(pose)
+        : Optional.empty();
   }
 
   private static boolean nearly(double angle, double end) {
@@ -350,16 +319,20 @@ final class SweptGaps {
   /** Derivatives of the gap with the closest points held: they do not contribute to first order. */
   private static double[] partials(ClosestApproach approach, List<Quantity> operands) {
     int count = operands.size();
-    Vector3D axis = approach.stance().axis();
+    Motion carried =
+        approach.obstacle().fixedTo() == Obstacle.FixedTo.KNUCKLE
+            ? approach.stance().knuckle()
+            : Motion.NONE;
+    Vector3D axis = carried.undoDirection(approach.stance().axis());
     double outboard = operands.get(count - 1).value();
-    Vector3D center = approach.stance().center().add(-outboard, axis);
+    Vector3D center = carried.undo(approach.stance().center()).add(-outboard, axis);
     Gradient moved = Gradient.variable(count, count - 1, outboard);
     FieldVector3D<Gradient> spindle = vector(count, 3, axis);
     Gradient gap =
         TireSolid.gap(
             vector(count, 0, center).add(moved, spindle),
             spindle,
-            vector(count, 6, approach.onObstacle()),
+            vector(count, 6, carried.undo(approach.onObstacle())),
             Gradient.variable(count, count - 4, operands.get(count - 4).value()),
             Gradient.variable(count, count - 3, operands.get(count - 3).value()),
             Gradient.variable(count, count - 2, operands.get(count - 2).value()));
@@ -395,7 +368,7 @@ final class SweptGaps {
   }
 
   /** Rise of the wheel from where it was surveyed, as the sweep's pose has it (mm). */
-  private static double height(DoubleWishbone<Binary64> linkage, ClosestApproach approach) {
+  private static double height(Corner<Binary64> linkage, ClosestApproach approach) {
     return linkage.pose(
                 new Binary64(approach.travel()), new Heading.ByTieRod<>(linkage.tieRodInner()))
             instanceof Pose<Binary64> pose

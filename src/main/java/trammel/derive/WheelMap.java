@@ -14,12 +14,13 @@ import trammel.catalog.Linkage.MountProfile;
 import trammel.catalog.SurveyPoint;
 import trammel.geometry.AlignmentMap;
 import trammel.geometry.AngleWindow;
-import trammel.geometry.DoubleWishbone;
+import trammel.geometry.Corner;
 import trammel.geometry.FrontView;
 import trammel.geometry.Heading;
 import trammel.geometry.MotionRatio;
 import trammel.geometry.Mount;
 import trammel.geometry.Pose;
+import trammel.geometry.Strut;
 import trammel.geometry.WheelTravel;
 import trammel.quantity.Quantity;
 import trammel.subject.Axle;
@@ -36,6 +37,7 @@ import trammel.subject.Side;
  * @param caster at the best setting
  * @param setting the best setting in a fitter's words
  * @param drawing the map; null where no hard points draw one
+ * @param known what is said of a suspension that no hard points would solve; empty otherwise
  */
 public record WheelMap(
     Position position,
@@ -45,7 +47,8 @@ public record WheelMap(
     Quantity camberReserve,
     Quantity casterReserve,
     String setting,
-    @Nullable Drawing drawing) {
+    @Nullable Drawing drawing,
+    String known) {
 
   /** One place on the map (degrees). */
   public record Place(double camber, double caster) {}
@@ -96,8 +99,9 @@ public record WheelMap(
    * @param trail mechanical, at the ground
    * @param halfTrack change of the contact's distance from the center plane
    * @param rollCenter height above the contact, by the arms' planes
-   * @param spring travel of the spring for travel of the wheel; null where not surveyed
-   * @param damper the same
+   * @param spring travel of the spring for travel of the wheel; null where not surveyed; a coil on
+   *     a strut corner of which nothing else is said sits around the strut
+   * @param damper the same; a strut is its own
    * @param sensor the same
    */
   public record CurvePoint(
@@ -145,7 +149,8 @@ public record WheelMap(
                     .corners(axle)
                     .solvable(position)
                     .map(corner -> drawing(corner, profile, position.side().orElseThrow()))
-                    .orElse(null)));
+                    .orElse(null),
+                profile.layout().solved() ? "" : RackAlignment.UNSOLVED));
       }
     }
     return List.copyOf(maps);
@@ -238,7 +243,7 @@ public record WheelMap(
     if (!model.bounded()) {
       return List.of();
     }
-    DoubleWishbone<Binary64> linkage = poses.plain(true);
+    Corner<Binary64> linkage = poses.plain(true);
     WheelTravel<Binary64> travel = WheelTravel.of(linkage);
     Heading<Binary64> rod =
         new Heading.ByTieRod<>(
@@ -266,8 +271,12 @@ public record WheelMap(
                 pose.mechanicalTrail(radius).getReal(),
                 pose.contact(radius).getY().getReal() - rest.contact(radius).getY().getReal(),
                 rollCenter,
-                ratio(profile.linkage().spring(), poses, pose, rod),
-                ratio(profile.linkage().damper(), poses, pose, rod),
+                profile.linkage().spring() == null && around(profile)
+                    ? along(linkage, pose, rod)
+                    : ratio(profile.linkage().spring(), poses, pose, rod),
+                profile.linkage().damper() == null
+                    ? along(linkage, pose, rod)
+                    : ratio(profile.linkage().damper(), poses, pose, rod),
                 ratio(profile.linkage().sensor(), poses, pose, rod)));
       }
     }
@@ -281,7 +290,7 @@ public record WheelMap(
     if (!model.bounded()) {
       return List.of();
     }
-    DoubleWishbone<Binary64> linkage = poses.plain(true);
+    Corner<Binary64> linkage = poses.plain(true);
     Binary64 rod = new Binary64(solved.after().tieRodLength().getValue());
     Binary64 radius = new Binary64(linkage.surveyedWheel().getZ().getReal());
     Binary64 ride = new Binary64(model.travel(SurveyedAlignment.PROPOSED));
@@ -308,6 +317,19 @@ public record WheelMap(
   /** Steering inputs shown to either side. */
   private static final int LOCK_STEPS = 4;
 
+  /** Whether a spring of which nothing else is said sits around a strut. */
+  private static boolean around(AxleProfile profile) {
+    return profile.springs() == AxleProfile.Springs.COIL;
+  }
+
+  /** The motion ratio of a strut along its own axis; null of what is no strut. */
+  private static @Nullable Double along(
+      Corner<Binary64> corner, Pose<Binary64> pose, Heading<Binary64> heading) {
+    return corner instanceof Strut<Binary64> strut
+        ? MotionRatio.of(strut, strut.along()).at(pose, heading).getReal()
+        : null;
+  }
+
   /** The motion ratio of a mount in a pose; null where it is not surveyed. */
   private static @Nullable Double ratio(
       @Nullable MountProfile mount,
@@ -317,7 +339,7 @@ public record WheelMap(
     if (mount == null || !known(mount)) {
       return null;
     }
-    DoubleWishbone<Binary64> surveyed = poses.plain(false);
+    Corner<Binary64> surveyed = poses.plain(false);
     return surveyed.pose(surveyed.surveyedAngle(), new Heading.ByTieRod<>(surveyed.tieRodInner()))
             instanceof Pose<Binary64> then
         ? MotionRatio.of(

@@ -5,13 +5,12 @@ import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
-import trammel.geometry.DoubleWishbone;
-import trammel.geometry.Heading;
+import trammel.geometry.Corner;
 import trammel.geometry.Motion;
 import trammel.geometry.Pose;
 import trammel.geometry.Stance;
 import trammel.geometry.Stances;
-import trammel.geometry.WheelTravel;
+import trammel.geometry.SweepRange;
 
 /**
  * A wheel over its whole travel and lock. Travel is told by the lower arm's angle, which a bump
@@ -20,48 +19,44 @@ import trammel.geometry.WheelTravel;
  */
 final class WheelSweep implements Stances {
   private final CornerModel model;
-  private final DoubleWishbone<Binary64> linkage;
-  private final Binary64 tieRod;
+  private final CornerPoses corner;
+  private final boolean asProposed;
   private final double outboard;
+  private final Corner<Binary64> linkage;
   private final Pose<Binary64> surveyed;
 
   /**
-   * @param surveyed the pose that obstacles on the knuckle were surveyed in
-   * @param tieRod its length once toe is set (mm)
+   * @param asProposed or as surveyed
    * @param outboard how far the tire's center plane stands outboard of the surveyed wheel's (mm)
    */
-  WheelSweep(
-      CornerModel model,
-      DoubleWishbone<Binary64> linkage,
-      Pose<Binary64> surveyed,
-      double tieRod,
-      double outboard) {
+  WheelSweep(CornerModel model, CornerPoses corner, boolean asProposed, double outboard) {
     this.model = model;
-    this.linkage = linkage;
-    this.surveyed = surveyed;
-    this.tieRod = new Binary64(tieRod);
+    this.corner = corner;
+    this.asProposed = asProposed;
     this.outboard = outboard;
+    linkage = corner.plain(asProposed);
+    surveyed = corner.plainSurveyed();
   }
 
-  /** The lower arm's angle (radians) at a travel (mm), straight ahead; NaN out of reach. */
-  double angle(double travel) {
-    return WheelTravel.of(linkage).at(new Binary64(travel), straight()) instanceof Pose<Binary64> p
-        ? p.lowerAngle().getReal()
-        : Double.NaN;
-  }
-
-  private Heading<Binary64> straight() {
-    return steered(0);
-  }
-
-  private Heading<Binary64> steered(double steer) {
-    return new Heading.ByTieRod<>(
-        model.steered(linkage.tieRodInner(), new Binary64(steer)), tieRod);
+  /**
+   * From droop to bump, told by the lower arm's angle (radians), and from lock to lock; empty where
+   * the linkage does not reach an end straight ahead.
+   */
+  Optional<SweepRange> range() {
+    double lock = model.end(CornerModel.LOCK);
+    return corner.plainAt(asProposed, -model.end(CornerModel.DROOP), 0)
+                instanceof Pose<Binary64> low
+            && corner.plainAt(asProposed, model.end(CornerModel.BUMP), 0)
+                instanceof Pose<Binary64> high
+        ? Optional.of(
+            new SweepRange(low.lowerAngle().getReal(), high.lowerAngle().getReal(), -lock, lock))
+        : Optional.empty();
   }
 
   @Override
   public Optional<Stance> at(double angle, double rack) {
-    if (!(linkage.pose(new Binary64(angle), steered(rack)) instanceof Pose<Binary64> pose)) {
+    if (!(linkage.pose(new Binary64(angle), corner.plainSteered(asProposed, rack))
+        instanceof Pose<Binary64> pose)) {
       return Optional.empty();
     }
     Vector3D axis = pose.spindle().toVector3D();

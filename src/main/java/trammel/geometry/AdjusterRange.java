@@ -6,8 +6,8 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 /**
  * The range that is left of something that sets camber and caster.
  *
- * @param perMillimeter where its hard points go for each mm of it; see {@link DoubleWishbone} for
- *     what a shifted pivot and a shifted ball joint mean
+ * @param perMillimeter where its hard points go for each mm of it; see {@link DoubleWishbone} and
+ *     {@link Strut} for what a shift of each means
  * @param from least shift (mm); 0 is as surveyed
  * @param to greatest shift (mm)
  */

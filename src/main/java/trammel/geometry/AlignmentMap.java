@@ -7,6 +7,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hipparchus.CalculusFieldElement;
+import org.hipparchus.Field;
+import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
@@ -24,14 +27,11 @@ public final class AlignmentMap {
   /** Points along each stretch of the outline: arms are short arcs, so few do. */
   private static final int ALONG_A_STRETCH = 4;
 
-  /** Step of the slopes (mm). */
-  private static final double STEP = 0.05;
-
   private final HardPoints<Binary64> points;
   private final Map<HardPoint, Vector3D> fixed;
   private final List<AdjusterRange> adjusters;
   private final double travel;
-  private final Heading<Binary64> toe;
+  private final double toe;
 
   /**
    * The map of a corner.
@@ -50,7 +50,7 @@ public final class AlignmentMap {
     this.fixed = Map.copyOf(fixed);
     this.adjusters = List.copyOf(adjusters);
     this.travel = travel;
-    this.toe = new Heading.Reset<>(new Binary64(toe));
+    this.toe = toe;
   }
 
   /** Camber and caster (degrees) at settings of the adjusters (mm), in their order. */
@@ -66,34 +66,37 @@ public final class AlignmentMap {
    * ride height.
    */
   public Optional<Angles> at(double... settings) {
-    Map<HardPoint, FieldVector3D<Binary64>> shifts = new EnumMap<>(HardPoint.class);
-    fixed.forEach((point, shift) -> add(shifts, point, 1, shift));
-    for (int i = 0; i < settings.length; i++) {
-      double setting = settings[i];
-      adjusters
-          .get(i)
-          .perMillimeter()
-          .forEach((point, shift) -> add(shifts, point, setting, shift));
-    }
     Posed<Binary64> posed =
-        WheelTravel.of(DoubleWishbone.of(points, shifts)).at(new Binary64(travel), toe);
+        WheelTravel.of(Corner.of(points, shifts(Binary64Field.getInstance(), plain(settings))))
+            .at(new Binary64(travel), new Heading.Reset<>(new Binary64(toe)));
     return posed instanceof Pose<Binary64> pose
-        ? Optional.of(
-            new Angles(
-                pose.camber().getReal(),
-                pose.caster().getReal(),
-                Arrays.stream(settings).boxed().toList()))
+        ? Optional.of(new Angles(pose.camber().getReal(), pose.caster().getReal(), boxed(settings)))
         : Optional.empty();
   }
 
-  private static void add(
-      Map<HardPoint, FieldVector3D<Binary64>> shifts,
-      HardPoint point,
-      double scale,
-      Vector3D shift) {
-    FieldVector3D<Binary64> more =
-        new FieldVector3D<>(Binary64Field.getInstance(), shift.scalarMultiply(scale));
-    shifts.merge(point, more, FieldVector3D::add);
+  private static List<Double> boxed(double[] settings) {
+    return Arrays.stream(settings).boxed().toList();
+  }
+
+  private static Binary64[] plain(double[] settings) {
+    return Arrays.stream(settings).mapToObj(Binary64::new).toArray(Binary64[]::new);
+  }
+
+  /** Where the adjusters, and what is fixed, have moved the hard points (mm). */
+  private <T extends CalculusFieldElement<T>> Map<HardPoint, FieldVector3D<T>> shifts(
+      Field<T> field, T[] settings) {
+    Map<HardPoint, FieldVector3D<T>> shifts = new EnumMap<>(HardPoint.class);
+    fixed.forEach((point, shift) -> shifts.put(point, new FieldVector3D<>(field, shift)));
+    for (int i = 0; i < settings.length; i++) {
+      T setting = settings[i];
+      adjusters
+          .get(i)
+          .perMillimeter()
+          .forEach(
+              (point, shift) ->
+                  shifts.merge(point, new FieldVector3D<>(setting, shift), FieldVector3D::add));
+    }
+    return shifts;
   }
 
   /** Settings nearest to as surveyed that the ranges allow (mm). */
@@ -101,34 +104,46 @@ public final class AlignmentMap {
     return adjusters.stream().mapToDouble(a -> Math.max(a.from(), Math.min(a.to(), 0))).toArray();
   }
 
-  /** Change of camber and caster for each mm of each adjuster (degrees/mm). */
-  private static final class Slopes {
+  /** Camber and caster at settings, and their change for each mm of each adjuster (degrees/mm). */
+  private static final class Tangent {
+    private final Angles angles;
     private final double[] camber;
     private final double[] caster;
 
-    Slopes(double[] camber, double[] caster) {
+    Tangent(Angles angles, double[] camber, double[] caster) {
+      this.angles = angles;
       this.camber = camber;
       this.caster = caster;
     }
   }
 
-  private Optional<Slopes> slopes(double[] about) {
-    double[] camber = new double[about.length];
-    double[] caster = new double[about.length];
-    for (int i = 0; i < about.length; i++) {
-      double[] up = about.clone();
-      double[] down = about.clone();
-      up[i] += STEP;
-      down[i] -= STEP;
-      Optional<Angles> more = at(up);
-      Optional<Angles> less = at(down);
-      if (more.isEmpty() || less.isEmpty()) {
-        return Optional.empty();
-      }
-      camber[i] = (more.get().camber() - less.get().camber()) / (2 * STEP);
-      caster[i] = (more.get().caster() - less.get().caster()) / (2 * STEP);
+  /** Empty where the linkage cannot reach the ride height. */
+  private Optional<Tangent> tangent(double[] settings) {
+    int count = settings.length;
+    Gradient none = Gradient.constant(count, 0);
+    Gradient[] varied = new Gradient[count];
+    for (int i = 0; i < count; i++) {
+      varied[i] = Gradient.variable(count, i, settings[i]);
     }
-    return Optional.of(new Slopes(camber, caster));
+    HardPoints<Gradient> surveyed =
+        points.in(
+            at -> new FieldVector3D<>(none.getField(), at.toVector3D()),
+            angle -> none.newInstance(angle.getReal()));
+    Posed<Gradient> posed =
+        WheelTravel.of(
+                Corner.of(surveyed, shifts(none.getField(), varied)),
+                Corner.of(points, shifts(Binary64Field.getInstance(), plain(settings))))
+            .at(none.newInstance(travel), new Heading.Reset<>(none.newInstance(toe)));
+    if (!(posed instanceof Pose<Gradient> pose)) {
+      return Optional.empty();
+    }
+    Gradient camber = pose.camber();
+    Gradient caster = pose.caster();
+    return Optional.of(
+        new Tangent(
+            new Angles(camber.getValue(), caster.getValue(), boxed(settings)),
+            camber.getGradient(),
+            caster.getGradient()));
   }
 
   /**
@@ -136,19 +151,19 @@ public final class AlignmentMap {
    * the linkage cannot reach the ride height.
    */
   public List<Angles> outline() {
-    double[] settings = start();
-    Optional<Slopes> slopes = slopes(settings);
-    if (slopes.isEmpty()) {
-      return List.of();
-    }
     if (adjusters.isEmpty()) {
       return at().map(List::of).orElse(List.of());
+    }
+    double[] settings = start();
+    Optional<Tangent> tangent = tangent(settings);
+    if (tangent.isEmpty()) {
+      return List.of();
     }
     // Around the set, stretches come in order of the direction in which each moves the angles.
     List<Stretch> stretches = new ArrayList<>();
     for (int i = 0; i < settings.length; i++) {
-      double camber = slopes.get().camber[i];
-      double caster = slopes.get().caster[i];
+      double camber = tangent.get().camber[i];
+      double caster = tangent.get().caster[i];
       stretches.add(new Stretch(i, true, Math.atan2(caster, camber)));
       stretches.add(new Stretch(i, false, Math.atan2(-caster, -camber)));
     }
@@ -190,31 +205,28 @@ public final class AlignmentMap {
    * true linkage's slopes, until they no longer move it.
    */
   public Optional<Angles> best(AngleWindow camber, AngleWindow caster) {
+    if (adjusters.isEmpty()) {
+      return at();
+    }
     double[] settings = start();
-    Optional<Angles> now = at(settings);
-    for (int round = 0; round < MOST_ROUNDS && now.isPresent() && settings.length > 0; round++) {
-      Optional<Slopes> slopes = slopes(settings);
-      if (slopes.isEmpty()) {
-        return now;
-      }
+    Optional<Tangent> now = tangent(settings);
+    double moved = Double.POSITIVE_INFINITY;
+    for (int round = 0; round < MOST_ROUNDS && now.isPresent() && moved >= CLOSE; round++) {
       double[] next =
           new BestSetting(adjusters, camber, caster)
-              .near(settings, now.get(), slopes.get().camber, slopes.get().caster);
-      double moved = 0;
+              .near(settings, now.get().angles, now.get().camber, now.get().caster);
+      Optional<Tangent> then = tangent(next);
+      if (then.isEmpty()) {
+        break;
+      }
+      moved = 0;
       for (int i = 0; i < next.length; i++) {
         moved = Math.max(moved, Math.abs(next[i] - settings[i]));
       }
       settings = next;
-      Optional<Angles> then = at(settings);
-      if (then.isEmpty()) {
-        return now;
-      }
       now = then;
-      if (moved < CLOSE) {
-        break;
-      }
     }
-    return now;
+    return now.map(tangent -> tangent.angles);
   }
 
   private static final int MOST_ROUNDS = 6;

@@ -1,5 +1,6 @@
 package trammel.geometry;
 
+import java.util.Map;
 import java.util.function.Function;
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.Field;
@@ -28,6 +29,19 @@ public abstract sealed class Corner<T extends CalculusFieldElement<T>>
     this.steering = steering;
     this.surveyedAngle = lower.angle(surveyedBall);
     this.surveyedWheel = surveyedWheel;
+  }
+
+  /**
+   * The linkage that hard points make: a strut where there is a strut's top, else a double
+   * wishbone.
+   *
+   * @param shifts of hard points from where they were surveyed (mm); see {@link DoubleWishbone} and
+   *     {@link Strut} for what each means
+   * @throws OutOfReachException if the points make no linkage
+   */
+  public static <T extends CalculusFieldElement<T>> Corner<T> of(
+      HardPoints<T> points, Map<HardPoint, FieldVector3D<T>> shifts) {
+    return points.strut() ? Strut.of(points, shifts) : DoubleWishbone.of(points, shifts);
   }
 
   /** The numbers this linkage is computed in. */

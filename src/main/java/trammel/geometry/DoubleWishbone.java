@@ -39,7 +39,7 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
             kingpin,
             points.at(HardPoint.TIE_ROD_OUTER),
             points.at(HardPoint.TIE_ROD_INNER),
-            shifted(points, shifts, HardPoint.TIE_ROD_INNER),
+            points.shifted(shifts, HardPoint.TIE_ROD_INNER),
             points.toe()),
         points.at(HardPoint.LOWER_BALL_JOINT),
         points.at(HardPoint.WHEEL_CENTER));
@@ -70,14 +70,7 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
    */
   public static <T extends CalculusFieldElement<T>> DoubleWishbone<T> of(
       HardPoints<T> points, Map<HardPoint, FieldVector3D<T>> shifts) {
-    ArmCircle<T> lower =
-        arm(
-            "lower arm",
-            points,
-            shifts,
-            HardPoint.LOWER_FRONT_PIVOT,
-            HardPoint.LOWER_REAR_PIVOT,
-            HardPoint.LOWER_BALL_JOINT);
+    ArmCircle<T> lower = points.lowerArm(shifts);
     FieldVector3D<T> lowerBall = points.at(HardPoint.LOWER_BALL_JOINT);
     FieldVector3D<T> kingpin =
         Upright.kingpin(
@@ -94,35 +87,12 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
 
   private static <T extends CalculusFieldElement<T>> ArmCircle<T> upper(
       HardPoints<T> points, Map<HardPoint, FieldVector3D<T>> shifts) {
-    return arm(
+    return points.arm(
         "upper arm",
-        points,
         shifts,
         HardPoint.UPPER_FRONT_PIVOT,
         HardPoint.UPPER_REAR_PIVOT,
         HardPoint.UPPER_BALL_JOINT);
-  }
-
-  private static <T extends CalculusFieldElement<T>> ArmCircle<T> arm(
-      String name,
-      HardPoints<T> points,
-      Map<HardPoint, FieldVector3D<T>> shifts,
-      HardPoint frontPivot,
-      HardPoint rearPivot,
-      HardPoint ballJoint) {
-    FieldVector3D<T> ball = shifted(points, shifts, ballJoint);
-    return ArmCircle.of(
-        name,
-        shifted(points, shifts, frontPivot),
-        shifted(points, shifts, rearPivot),
-        ball.subtract(points.at(frontPivot)).getNorm(),
-        ball.subtract(points.at(rearPivot)).getNorm());
-  }
-
-  private static <T extends CalculusFieldElement<T>> FieldVector3D<T> shifted(
-      HardPoints<T> points, Map<HardPoint, FieldVector3D<T>> shifts, HardPoint point) {
-    FieldVector3D<T> shift = shifts.get(point);
-    return shift == null ? points.at(point) : points.at(point).add(shift);
   }
 
   @Override

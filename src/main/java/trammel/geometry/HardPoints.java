@@ -18,13 +18,14 @@ import org.hipparchus.util.Binary64Field;
  * corner is its mirror image and has the same coordinates. Camber is positive with the top outward,
  * toe of the wheel positive toward the inside; both in degrees.
  *
- * @param points one for each {@link HardPoint}
+ * @param points one for each {@link HardPoint} of a double wishbone, or of a strut
  */
 public record HardPoints<T extends CalculusFieldElement<T>>(
     Map<HardPoint, FieldVector3D<T>> points, T camber, T toe) {
 
   public HardPoints {
-    for (HardPoint point : HardPoint.values()) {
+    boolean strut = points.containsKey(HardPoint.STRUT_TOP);
+    for (HardPoint point : strut ? HardPoint.ofStrut() : HardPoint.ofWishbones()) {
       if (!points.containsKey(point)) {
         throw new IllegalArgumentException("a corner needs its " + point.words());
       }
@@ -41,9 +42,57 @@ public record HardPoints<T extends CalculusFieldElement<T>>(
     return new HardPoints<>(plain, new Binary64(camber), new Binary64(toe));
   }
 
-  /** Where a joint is (mm). */
+  /** Whether these are a strut's joints. */
+  public boolean strut() {
+    return points.containsKey(HardPoint.STRUT_TOP);
+  }
+
+  /**
+   * Where a joint is (mm).
+   *
+   * @throws IllegalArgumentException if this corner has no such joint
+   */
   public FieldVector3D<T> at(HardPoint point) {
-    return points.get(point);
+    FieldVector3D<T> at = points.get(point);
+    if (at == null) {
+      throw new IllegalArgumentException("no " + point.words() + " was surveyed");
+    }
+    return at;
+  }
+
+  /** Where a joint is once a shift, if it has one, has moved it (mm). */
+  FieldVector3D<T> shifted(Map<HardPoint, FieldVector3D<T>> shifts, HardPoint point) {
+    FieldVector3D<T> shift = shifts.get(point);
+    return shift == null ? at(point) : at(point).add(shift);
+  }
+
+  /**
+   * An arm on pivots that may have been moved, its legs as long as they were surveyed; a ball joint
+   * that is shifted belongs to an arm of another shape on the same pivots.
+   */
+  ArmCircle<T> arm(
+      String name,
+      Map<HardPoint, FieldVector3D<T>> shifts,
+      HardPoint frontPivot,
+      HardPoint rearPivot,
+      HardPoint ballJoint) {
+    FieldVector3D<T> ball = shifted(shifts, ballJoint);
+    return ArmCircle.of(
+        name,
+        shifted(shifts, frontPivot),
+        shifted(shifts, rearPivot),
+        ball.subtract(at(frontPivot)).getNorm(),
+        ball.subtract(at(rearPivot)).getNorm());
+  }
+
+  /** The lower arm, which every corner has. */
+  ArmCircle<T> lowerArm(Map<HardPoint, FieldVector3D<T>> shifts) {
+    return arm(
+        "lower arm",
+        shifts,
+        HardPoint.LOWER_FRONT_PIVOT,
+        HardPoint.LOWER_REAR_PIVOT,
+        HardPoint.LOWER_BALL_JOINT);
   }
 
   /** The same corner with one joint elsewhere by a shift (mm). */

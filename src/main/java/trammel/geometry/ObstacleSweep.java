@@ -41,6 +41,9 @@ final class ObstacleSweep {
   }
 
   ClosestApproach closest() {
+    if (obstacle.fixedTo() == Obstacle.FixedTo.KNUCKLE) {
+      return inAnyPose();
+    }
     double limit = fillGrid();
     int best = lowest();
     double least = Double.POSITIVE_INFINITY;
@@ -70,6 +73,14 @@ final class ObstacleSweep {
       stance = Objects.requireNonNull(grid.ask(travel, steer));
     }
     return approach(stance);
+  }
+
+  /** What the knuckle carries stands to the tire alike in every pose. */
+  private ClosestApproach inAnyPose() {
+    int node = grid.firstInReach();
+    travel = grid.travelOf(node);
+    steer = grid.steerOf(node);
+    return approach(Objects.requireNonNull(grid.stance(node)));
   }
 
   /** Computes what may matter; returns the gap above which no node can be near the least gap. */
@@ -173,7 +184,8 @@ final class ObstacleSweep {
   }
 
   private static boolean leads(double at, double[] patch, double[] all) {
-    return (at == patch[0] && at > all[0]) || (at == patch[2] && at < all[all.length - 1]);
+    return patch[0] < patch[2]
+        && ((at == patch[0] && at > all[0]) || (at == patch[2] && at < all[all.length - 1]));
   }
 
   private void sharpen() {

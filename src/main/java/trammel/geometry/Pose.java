@@ -2,6 +2,8 @@ package trammel.geometry;
 
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.hipparchus.util.Binary64;
 
 /**
  * Where a corner's upright and wheel stand. Coordinates as in {@link HardPoints}: fore, out, up
@@ -100,5 +102,32 @@ public record Pose<T extends CalculusFieldElement<T>>(
   /** Length of the spindle in plan. */
   private T level() {
     return spindle.getX().square().add(spindle.getY().square()).sqrt();
+  }
+
+  /**
+   * The pose once the lower arm has turned on by next to nothing, to first order.
+   *
+   * @param turn of the lower arm (radians)
+   * @param below a pose of the same linkage a little below this one, with the same heading
+   * @param above a pose as much above it
+   */
+  Pose<T> turned(T turn, Pose<Binary64> below, Pose<Binary64> above) {
+    T share = turn.divide(above.lowerAngle.getReal() - below.lowerAngle.getReal());
+    return new Pose<>(
+        lowerAngle.add(turn),
+        lowerBall.add(moved(share, below.lowerBall, above.lowerBall)),
+        upperBall.add(moved(share, below.upperBall, above.upperBall)),
+        tieRodInner,
+        tieRodOuter.add(moved(share, below.tieRodOuter, above.tieRodOuter)),
+        wheelCenter.add(moved(share, below.wheelCenter, above.wheelCenter)),
+        kingpin.add(moved(share, below.kingpin, above.kingpin)),
+        steeringArm.add(moved(share, below.steeringArm, above.steeringArm)),
+        spindle.add(moved(share, below.spindle, above.spindle)));
+  }
+
+  private FieldVector3D<T> moved(
+      T share, FieldVector3D<Binary64> below, FieldVector3D<Binary64> above) {
+    Vector3D way = above.toVector3D().subtract(below.toVector3D());
+    return new FieldVector3D<>(share, way);
   }
 }

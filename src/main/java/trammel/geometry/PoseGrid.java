@@ -50,6 +50,19 @@ final class PoseGrid {
     return stances.at(travel, steer).orElse(null);
   }
 
+  @Nullable Stance stance(int node) {
+    return nodes[node];
+  }
+
+  /** There is one wherever a sweep begins. */
+  int firstInReach() {
+    int node = 0;
+    while (nodes[node] == null) {
+      node++;
+    }
+    return node;
+  }
+
   int asked() {
     return asked;
   }
@@ -174,13 +187,24 @@ final class PoseGrid {
     return new double[] {values[which[0]], values[which[1]], values[which[2]]};
   }
 
-  /** A patch of fresh poses about a pose, within the rectangle; null if it is not all in reach. */
+  /**
+   * A patch of fresh poses about a pose, within the rectangle; null if it is not all in reach. It
+   * has no extent along what stands at its end, for the way down led there.
+   */
   @Nullable PosePatch freshPatch(double travel, double steer, double share, Obstacle.FixedTo part) {
     double[] fineTravels = around(travels, travel, travelStep() * share);
     double[] fineSteers = around(steers, steer, steerStep() * share);
     double[][][] poses = new double[3][3][];
     for (int i = 0; i < 3; i++) {
+      if (i > 0 && fineTravels[i] == fineTravels[0]) {
+        poses[i] = poses[0];
+        continue;
+      }
       for (int j = 0; j < 3; j++) {
+        if (j > 0 && fineSteers[j] == fineSteers[0]) {
+          poses[i][j] = poses[i][0];
+          continue;
+        }
         Stance stance = ask(fineTravels[i], fineSteers[j]);
         if (stance == null) {
           return null;
@@ -194,8 +218,8 @@ final class PoseGrid {
   private static double[] around(double[] values, double at, double step) {
     double low = values[0];
     double high = values[values.length - 1];
-    if (low == high) {
-      return new double[] {low, low, low};
+    if (at == low || at == high) {
+      return new double[] {at, at, at};
     }
     double middle = Math.min(Math.max(at, low + step), high - step);
     return new double[] {Math.max(middle - step, low), middle, Math.min(middle + step, high)};

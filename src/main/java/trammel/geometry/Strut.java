@@ -1,8 +1,11 @@
 package trammel.geometry;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.function.Function;
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A strut corner: the lower ball joint on its arm's circle, the strut's top fixed to the body, the
@@ -10,14 +13,21 @@ import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
  * from the lower ball joint to the strut's top, which is the pose's upper point. Closed form in the
  * lower arm's angle: with the lower ball joint at distance d from the strut's axis, a top that is L
  * away lies √(L² − d²) up the axis from the foot of that distance.
+ *
+ * <p>What adjusters move comes as shifts of hard points from where they were surveyed: of the
+ * strut's top, it goes elsewhere on the body; of a bolt at the knuckle, the knuckle's hole goes
+ * outward against the strut, and the knuckle turns about the other bolt; of a pivot or ball joint
+ * of the lower arm as in a {@link DoubleWishbone}. The strut's foot is only told where its axis
+ * runs and has no shift.
  */
 public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
-  private final StrutPoints<T> points;
-  private final FieldVector3D<T> topShift;
+  private final HardPoints<T> points;
+  private final Map<HardPoint, FieldVector3D<T>> shifts;
   private final FieldVector3D<T> top;
   private final Line<T> line;
   private final FieldVector3D<T> spindle;
   private final FieldVector3D<T> lineInUpright;
+  private final FieldVector3D<T> footInUpright;
 
   /**
    * The strut's axis in the upright as surveyed.
@@ -28,14 +38,21 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
   private record Line<T extends CalculusFieldElement<T>>(
       FieldVector3D<T> foot, FieldVector3D<T> up) {
 
-    static <T extends CalculusFieldElement<T>> Line<T> of(StrutPoints<T> points) {
-      FieldVector3D<T> along = points.strutTop().subtract(points.strutFoot());
+    /**
+     * The axis through two points of the strut.
+     *
+     * @param top where the strut's top is in the upright (mm)
+     * @param low another point on the axis (mm)
+     */
+    static <T extends CalculusFieldElement<T>> Line<T> of(
+        FieldVector3D<T> ball, FieldVector3D<T> top, FieldVector3D<T> low) {
+      FieldVector3D<T> along = top.subtract(low);
       T length = along.getNorm();
       if (!(length.getReal() > LEAST_LENGTH)) {
         throw new OutOfReachException("the strut's foot lies at its top");
       }
       FieldVector3D<T> up = Products.times(length.reciprocal(), along);
-      FieldVector3D<T> toTop = points.strutTop().subtract(points.lowerBallJoint());
+      FieldVector3D<T> toTop = top.subtract(ball);
       T rise = Products.dot(toTop, up);
       if (!(rise.getReal() > 0)) {
         throw new OutOfReachException("the strut's top must stand above the lower ball joint");
@@ -44,8 +61,7 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
     }
 
     /** Where a top at a distance squared lies from the lower ball joint (mm); null if too near. */
-    @org.jspecify.annotations.Nullable
-    FieldVector3D<T> top(T square) {
+    @Nullable FieldVector3D<T> top(T square) {
       T rise = square.subtract(foot.getNormSq());
       return rise.getReal() > 0 ? foot.add(Products.times(rise.sqrt(), up)) : null;
     }
@@ -55,37 +71,43 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
   private static final double LEAST_LENGTH = 1;
 
   private Strut(
-      StrutPoints<T> points,
-      FieldVector3D<T> topShift,
-      ArmCircle<T> lower,
+      HardPoints<T> points,
+      Map<HardPoint, FieldVector3D<T>> shifts,
+      FieldVector3D<T> foot,
       Line<T> line,
       FieldVector3D<T> kingpin,
       FieldVector3D<T> spindle) {
     super(
-        lower,
+        points.lowerArm(shifts),
         Steering.of(
             standing(points, kingpin, spindle),
-            points.lowerBallJoint(),
+            points.at(HardPoint.LOWER_BALL_JOINT),
             kingpin,
-            points.tieRodOuter(),
-            points.tieRodInner(),
-            points.tieRodInner(),
+            points.at(HardPoint.TIE_ROD_OUTER),
+            points.at(HardPoint.TIE_ROD_INNER),
+            points.shifted(shifts, HardPoint.TIE_ROD_INNER),
             points.toe()),
-        points.lowerBallJoint(),
-        points.wheelCenter());
+        points.at(HardPoint.LOWER_BALL_JOINT),
+        points.at(HardPoint.WHEEL_CENTER));
     this.points = points;
-    this.topShift = topShift;
-    this.top = points.strutTop().add(topShift);
+    this.shifts = shifts;
+    this.top = points.shifted(shifts, HardPoint.STRUT_TOP);
     this.line = line;
     this.spindle = spindle;
-    Frame<T> frame = Frame.of(points.lowerBallJoint(), spindle, points.tieRodOuter());
-    this.lineInUpright = frame.in(points.lowerBallJoint().add(line.up));
+    FieldVector3D<T> ball = points.at(HardPoint.LOWER_BALL_JOINT);
+    Frame<T> frame = Frame.of(ball, spindle, points.at(HardPoint.TIE_ROD_OUTER));
+    this.lineInUpright = frame.in(ball.add(line.up));
+    this.footInUpright = frame.in(foot);
   }
 
   private static <T extends CalculusFieldElement<T>> Upright.Standing<T> standing(
-      StrutPoints<T> points, FieldVector3D<T> kingpin, FieldVector3D<T> spindle) {
+      HardPoints<T> points, FieldVector3D<T> kingpin, FieldVector3D<T> spindle) {
     return Upright.standing(
-        points.lowerBallJoint(), kingpin, points.tieRodOuter(), points.wheelCenter(), spindle);
+        points.at(HardPoint.LOWER_BALL_JOINT),
+        kingpin,
+        points.at(HardPoint.TIE_ROD_OUTER),
+        points.at(HardPoint.WHEEL_CENTER),
+        spindle);
   }
 
   /**
@@ -93,32 +115,26 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
    *
    * @throws OutOfReachException if the points make no linkage
    */
-  public static <T extends CalculusFieldElement<T>> Strut<T> of(StrutPoints<T> points) {
-    return of(points, FieldVector3D.getZero(points.camber().getField()));
+  public static <T extends CalculusFieldElement<T>> Strut<T> of(HardPoints<T> points) {
+    return of(points, Map.of());
   }
 
   /**
-   * A corner with the strut's top moved on the body, as a camber plate or a spacer does.
+   * A corner with hard points shifted from where they were surveyed (mm).
    *
-   * @param topShift from where it was surveyed (mm)
    * @throws OutOfReachException if the points make no linkage
    */
   public static <T extends CalculusFieldElement<T>> Strut<T> of(
-      StrutPoints<T> points, FieldVector3D<T> topShift) {
-    FieldVector3D<T> ball = points.lowerBallJoint();
-    ArmCircle<T> lower =
-        ArmCircle.of(
-            "lower arm",
-            points.lowerFrontPivot(),
-            points.lowerRearPivot(),
-            ball.subtract(points.lowerFrontPivot()).getNorm(),
-            ball.subtract(points.lowerRearPivot()).getNorm());
-    FieldVector3D<T> kingpin = Upright.kingpin(points.strutTop().subtract(ball), "strut's top");
+      HardPoints<T> points, Map<HardPoint, FieldVector3D<T>> shifts) {
+    FieldVector3D<T> ball = points.at(HardPoint.LOWER_BALL_JOINT);
+    FieldVector3D<T> top = points.at(HardPoint.STRUT_TOP);
+    FieldVector3D<T> kingpin = Upright.kingpin(top.subtract(ball), "strut's top");
+    FieldVector3D<T> foot = KnuckleBolts.moved(points, shifts, points.at(HardPoint.STRUT_FOOT));
     return new Strut<>(
         points,
-        topShift,
-        lower,
-        Line.of(points),
+        shifts,
+        foot,
+        Line.of(ball, KnuckleBolts.moved(points, shifts, top), foot),
         kingpin,
         Upright.spindle(points.camber(), points.toe()));
   }
@@ -140,12 +156,19 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
 
   @Override
   public <S extends CalculusFieldElement<S>> Strut<S> in(Function<T, S> number) {
-    return of(points.in(number), point(topShift, number));
+    Map<HardPoint, FieldVector3D<S>> moved = new EnumMap<>(HardPoint.class);
+    shifts.forEach((name, shift) -> moved.put(name, point(shift, number)));
+    return of(points.in(at -> point(at, number), number), moved);
   }
 
   /** Unit vector up the strut's axis in a pose. */
   public FieldVector3D<T> direction(Pose<T> pose) {
     return upright(pose).out(lineInUpright).subtract(pose.lowerBall());
+  }
+
+  /** The strut itself, from its top to its foot: its damper, and a spring around it. */
+  public Mount<T> along() {
+    return new Mount<>(Mount.Carrier.UPRIGHT, top, footInUpright);
   }
 
   @Override

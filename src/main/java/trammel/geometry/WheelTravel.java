@@ -6,14 +6,16 @@ import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.Binary64;
 import org.hipparchus.util.Binary64Field;
 import org.hipparchus.util.FastMath;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Poses of a corner by how far its wheel's center has risen against the body, rather than by the
  * lower arm's angle. A suspension lift of d is a travel of −d.
  *
  * <p>The angle is found by secant steps in plain numbers on the closed form, or by small ones where
- * those lead past a limit; where derivatives are wanted, one Newton step in the field's own
- * elements then carries the first ones over, to some parts in a billion.
+ * those lead past a limit. Where derivatives are wanted, the pose at that angle is worked out in
+ * the field's own elements, and moved to the height wanted along what a turn of the arm does to it:
+ * that carries the first ones over, to some parts in a billion.
  */
 public final class WheelTravel<T extends CalculusFieldElement<T>> {
   /** Travel is met to this (mm). */
@@ -72,19 +74,23 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
   public Posed<T> at(T travel, Heading<T> heading) {
     Heading<Binary64> plainHeading = plain(heading);
     double wanted = surveyedHeight.getReal() + travel.getReal();
-    double angle = angle(wanted, plainHeading);
-    if (Double.isNaN(angle)) {
+    Pose<Binary64> found = find(wanted, plainHeading);
+    if (found == null) {
       return new OutOfReach<>(limit(travel.getReal(), plainHeading));
     }
+    double angle = found.lowerAngle().getReal();
     Posed<T> near = linkage.pose(linkage.field().getZero().newInstance(angle), heading);
     if (!(near instanceof Pose<T> pose) || linkage.field().equals(Binary64Field.getInstance())) {
       return near;
     }
-    double slope =
-        (height(angle + SLOPE_STEP, plainHeading) - height(angle - SLOPE_STEP, plainHeading))
-            / (2 * SLOPE_STEP);
+    Pose<Binary64> below = pose(angle - SLOPE_STEP, plainHeading);
+    Pose<Binary64> above = pose(angle + SLOPE_STEP, plainHeading);
+    if (below == null || above == null) {
+      return new OutOfReach<>(limit(travel.getReal(), plainHeading));
+    }
     T off = pose.wheelCenter().getZ().subtract(surveyedHeight).subtract(travel);
-    return linkage.pose(off.divide(-slope).add(angle), heading);
+    double slope = (height(above) - height(below)) / (2 * SLOPE_STEP);
+    return pose.turned(off.divide(-slope), below, above);
   }
 
   private Heading<Binary64> plain(Heading<T> heading) {
@@ -98,28 +104,33 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
   }
 
   /**
-   * The lower arm's angle (radians) at which the wheel's center first has a height on its way from
-   * where it was surveyed; NaN where none.
+   * The pose in which the wheel's center first has a height on its way from where it was surveyed;
+   * null where none.
    */
-  private double angle(double wanted, Heading<Binary64> heading) {
-    double angle = bySecant(wanted, heading);
-    return Double.isNaN(angle) ? bySmallSteps(wanted, heading) : angle;
+  private @Nullable Pose<Binary64> find(double wanted, Heading<Binary64> heading) {
+    Pose<Binary64> found = bySecant(wanted, heading);
+    return found == null ? bySmallSteps(wanted, heading) : found;
   }
 
-  /** By secant steps; NaN where they fail or come to a place where the wheel no longer rises. */
-  private double bySecant(double wanted, Heading<Binary64> heading) {
+  /** By secant steps; null where they fail or come to a place where the wheel no longer rises. */
+  private @Nullable Pose<Binary64> bySecant(double wanted, Heading<Binary64> heading) {
     double angle = plain.surveyedAngle().getReal();
-    double off = height(angle, heading) - wanted;
+    Pose<Binary64> pose = pose(angle, heading);
+    if (pose == null) {
+      return null;
+    }
+    double off = height(pose) - wanted;
     double reach = plain.lower().radius().getReal();
     double next = angle - off / (reach * FastMath.max(0.3, FastMath.cos(angle)));
     double slope = reach;
     for (int step = 0; step < MOST_STEPS; step++) {
-      double nextOff = height(next, heading) - wanted;
-      if (Double.isNaN(nextOff)) {
-        return Double.NaN;
+      Pose<Binary64> nextPose = pose(next, heading);
+      if (nextPose == null) {
+        return null;
       }
+      double nextOff = height(nextPose) - wanted;
       if (FastMath.abs(nextOff) < CLOSE || next == angle) {
-        return FastMath.abs(nextOff) < CLOSE_ENOUGH && slope > 0 ? next : Double.NaN;
+        return FastMath.abs(nextOff) < CLOSE_ENOUGH && slope > 0 ? nextPose : null;
       }
       double change = nextOff - off;
       if (FastMath.abs(change) > CLOSE_ENOUGH) {
@@ -127,42 +138,51 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
       }
       double secant = change == 0 ? next : next - nextOff * (next - angle) / change;
       angle = next;
+      pose = nextPose;
       off = nextOff;
       next = secant;
     }
-    return FastMath.abs(off) < CLOSE_ENOUGH && slope > 0 ? angle : Double.NaN;
+    return FastMath.abs(off) < CLOSE_ENOUGH && slope > 0 ? pose : null;
   }
 
   /**
    * By small steps from where it was surveyed, halved before whatever the linkage cannot do: slow,
    * and never past the place where the wheel turns back.
    */
-  private double bySmallSteps(double wanted, Heading<Binary64> heading) {
+  private @Nullable Pose<Binary64> bySmallSteps(double wanted, Heading<Binary64> heading) {
     double angle = plain.surveyedAngle().getReal();
-    double height = height(angle, heading);
-    double step = FastMath.copySign(SMALL_STEP, wanted - height);
+    Pose<Binary64> pose = pose(angle, heading);
+    if (pose == null) {
+      return null;
+    }
+    double step = FastMath.copySign(SMALL_STEP, wanted - height(pose));
     while (FastMath.abs(step) > LEAST_STEP) {
-      double next = height(angle + step, heading);
-      if (Double.isNaN(next) || (next - height) * step <= 0) {
+      Pose<Binary64> next = pose(angle + step, heading);
+      if (next == null || (height(next) - height(pose)) * step <= 0) {
         step /= 2;
-      } else if ((next - wanted) * step >= 0) {
-        if (FastMath.abs(next - wanted) < CLOSE) {
-          return angle + step;
+      } else if ((height(next) - wanted) * step >= 0) {
+        if (FastMath.abs(height(next) - wanted) < CLOSE) {
+          return next;
         }
         step /= 2;
       } else {
         angle += step;
-        height = next;
+        pose = next;
       }
     }
-    return FastMath.abs(height - wanted) < CLOSE_ENOUGH ? angle : Double.NaN;
+    return FastMath.abs(height(pose) - wanted) < CLOSE_ENOUGH ? pose : null;
   }
 
-  private double height(double angle, Heading<Binary64> heading) {
+  /** The pose at an angle (radians); null out of reach. */
+  private @Nullable Pose<Binary64> pose(double angle, Heading<Binary64> heading) {
     return FastMath.abs(angle) < STEEPEST
             && plain.pose(new Binary64(angle), heading) instanceof Pose<Binary64> pose
-        ? pose.wheelCenter().getZ().getReal()
-        : Double.NaN;
+        ? pose
+        : null;
+  }
+
+  private static double height(Pose<Binary64> pose) {
+    return pose.wheelCenter().getZ().getReal();
   }
 
   /** What stops the wheel on its way to a travel, and where. */
@@ -171,13 +191,14 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
     double beyond = travel;
     while (FastMath.abs(beyond - reached) > LIMIT_STEP) {
       double middle = (reached + beyond) / 2;
-      if (Double.isNaN(angle(surveyedHeight.getReal() + middle, heading))) {
+      if (find(surveyedHeight.getReal() + middle, heading) == null) {
         beyond = middle;
       } else {
         reached = middle;
       }
     }
-    double end = angle(surveyedHeight.getReal() + reached, heading);
+    Pose<Binary64> last = find(surveyedHeight.getReal() + reached, heading);
+    double end = last == null ? Double.NaN : last.lowerAngle().getReal();
     double further = end + FastMath.copySign(0.01, travel);
     String limit =
         plain.pose(new Binary64(further), heading) instanceof OutOfReach<Binary64> out

@@ -1,11 +1,11 @@
 package trammel.report;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
+import trammel.derive.BeamMap;
 import trammel.derive.WheelMap;
 import trammel.derive.WheelMap.CurvePoint;
 import trammel.derive.WheelMap.Drawing;
@@ -15,20 +15,20 @@ import trammel.geometry.AngleWindow;
 import trammel.quantity.Absence;
 import trammel.quantity.Quantity;
 
-/** The alignment map of a build: for the alignment shop as text, its curves as CSV too. */
+/** The alignment map of a build as text, for the alignment shop. */
 public final class AlignmentPage {
   private final Page page = new Page();
 
   private AlignmentPage() {}
 
   /** The map as text that ends with a line break. */
-  public static String text(Build build, List<WheelMap> maps, LocalDate on) {
+  public static String text(Build build, List<WheelMap> maps, List<BeamMap> beams, LocalDate on) {
     AlignmentPage page = new AlignmentPage();
     page.page.paragraph(
         "",
         "",
         build.title() + ": alignment of the " + build.vehicle().words() + " as proposed, " + on);
-    if (maps.isEmpty()) {
+    if (maps.isEmpty() && beams.isEmpty()) {
       page.page.gap().paragraph("", "", "No wheel of it has a camber or caster to set.");
     }
     for (int i = 0; i < maps.size(); i++) {
@@ -36,6 +36,7 @@ public final class AlignmentPage {
       boolean alike = i + 1 < maps.size() && alike(map, maps.get(i + 1));
       page.wheel(map, alike ? maps.get(++i) : null);
     }
+    beams.forEach(beam -> new BeamPage(page.page).beam(beam));
     page.page.gap().paragraph("", "", "A rack and a licensed mechanic have the last word.");
     return page.page.toString();
   }
@@ -63,7 +64,9 @@ public final class AlignmentPage {
           "    ",
           "Camber and caster cannot be foretold: "
               + missing(map.camber())
-              + ". Two printouts at two heights would do, or surveyed hard points.");
+              + (map.known().isEmpty()
+                  ? ". Two printouts at two heights would do, or surveyed hard points."
+                  : "; " + map.known() + "."));
       return;
     }
     page.paragraph("  Best setting: ", "    ", map.setting() + ".");
@@ -83,7 +86,13 @@ public final class AlignmentPage {
     Drawing drawing = map.drawing();
     if (drawing == null) {
       page.paragraph(
-          "  ", "  ", "No map: it takes surveyed hard points and what the rack showed with them.");
+          "  ",
+          "  ",
+          "No map: "
+              + (map.known().isEmpty()
+                  ? "it takes surveyed hard points and what the rack showed with them"
+                  : map.known())
+              + ".");
       return;
     }
     page.paragraph(
@@ -125,10 +134,10 @@ public final class AlignmentPage {
 
   private static String lift(@Nullable Lifts lifts) {
     return lifts == null
-        ? "With these arms no lift at all comes into both windows."
+        ? "With these parts no lift at all comes into both windows."
         : String.format(
             Locale.ROOT,
-            "With these arms both windows are met at lifts from %.0f to %.0f mm over the surveyed "
+            "With these parts both windows are met at lifts from %.0f to %.0f mm over the surveyed "
                 + "height, both axles raised alike.",
             Math.ceil(lifts.from()),
             Math.floor(lifts.to()));
@@ -188,41 +197,5 @@ public final class AlignmentPage {
 
   private static String ratio(@Nullable Double ratio) {
     return ratio == null ? "   –" : String.format(Locale.ROOT, "%.2f", ratio);
-  }
-
-  /** The curves as comma-separated values with a head line; lengths in mm, angles in degrees. */
-  public static String csv(List<WheelMap> maps) {
-    List<String> lines = new ArrayList<>();
-    lines.add(
-        "wheel,travel,camber,caster,kingpin-inclination,toe,scrub-radius,mechanical-trail,"
-            + "half-track,roll-center,spring-ratio,damper-ratio,sensor-ratio");
-    for (WheelMap map : maps) {
-      if (map.drawing() != null) {
-        for (CurvePoint point : map.drawing().curve()) {
-          lines.add(
-              String.format(
-                  Locale.ROOT,
-                  "%s,%.1f,%.4f,%.4f,%.4f,%.4f,%.3f,%.3f,%.3f,%.2f,%s,%s,%s",
-                  map.position(),
-                  point.travel(),
-                  point.camber(),
-                  point.caster(),
-                  point.kingpinInclination(),
-                  point.toe(),
-                  point.scrub(),
-                  point.trail(),
-                  point.halfTrack(),
-                  point.rollCenter(),
-                  number(point.spring()),
-                  number(point.damper()),
-                  number(point.sensor())));
-        }
-      }
-    }
-    return String.join("\n", lines) + "\n";
-  }
-
-  private static String number(@Nullable Double value) {
-    return value == null ? "" : String.format(Locale.ROOT, "%.4f", value);
   }
 }

@@ -71,6 +71,12 @@ class ReadmeTest {
   }
 
   @Test
+  void theHolesOfABracketAreRealOutput() throws IOException {
+    String sheet = "catalog-demo/builds/skerrow-wrong-hole.build.yaml";
+    shows("    Bracket LB-PK-SK", "\nThen comes the length", "align", sheet);
+  }
+
+  @Test
   void theLimitsAreRealOutput() throws IOException {
     String sheet = "catalog-demo/builds/skerrow-raised-to-the-stop.build.yaml";
     shows("    Tire diameter, now", "\nIt counts from", "limits", sheet);

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * numbers (own derivation).
  */
 class CornerDerivativesTest {
-  private static final int COORDINATES = 3 * HardPoint.values().length;
+  private static final int COORDINATES = 3 * HardPoint.ofWishbones().size();
   private static final int CAMBER = COORDINATES;
   private static final int TOE = COORDINATES + 1;
   private static final int TRAVEL = COORDINATES + 2;
@@ -47,7 +47,7 @@ class CornerDerivativesTest {
   private static <T extends CalculusFieldElement<T>> HardPoints<T> points(T[] variables) {
     Map<HardPoint, FieldVector3D<T>> points = new EnumMap<>(HardPoint.class);
     int first = 0;
-    for (HardPoint point : HardPoint.values()) {
+    for (HardPoint point : HardPoint.ofWishbones()) {
       points.put(
           point, new FieldVector3D<>(variables[first], variables[first + 1], variables[first + 2]));
       first += 3;
@@ -91,7 +91,7 @@ class CornerDerivativesTest {
       HardPoints<Binary64> corner = RandomLinkage.wishbones(random);
       double[] at = new double[VARIABLES];
       int first = 0;
-      for (HardPoint point : HardPoint.values()) {
+      for (HardPoint point : HardPoint.ofWishbones()) {
         Vector3D place = corner.at(point).toVector3D();
         System.arraycopy(place.toArray(), 0, at, first, 3);
         first += 3;

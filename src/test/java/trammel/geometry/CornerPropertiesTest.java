@@ -58,14 +58,14 @@ class CornerPropertiesTest {
 
   @Property(tries = 300)
   void zeroTravelOfAStrutChangesNothing(@ForAll @IntRange int seed) {
-    StrutPoints<Binary64> points = RandomLinkage.strut(new Random(seed));
+    HardPoints<Binary64> points = RandomLinkage.strut(new Random(seed));
     Strut<Binary64> corner = Strut.of(points);
     WheelTravel<Binary64> travel = WheelTravel.of(corner);
     for (Heading<Binary64> heading : List.of(held(corner), new Heading.Reset<>(points.toe()))) {
       Pose<Binary64> pose = reached(travel.at(ZERO, heading));
-      assertAt(pose.lowerBall(), points.lowerBallJoint());
-      assertAt(pose.tieRodOuter(), points.tieRodOuter());
-      assertAt(pose.wheelCenter(), points.wheelCenter());
+      assertAt(pose.lowerBall(), points.at(HardPoint.LOWER_BALL_JOINT));
+      assertAt(pose.tieRodOuter(), points.at(HardPoint.TIE_ROD_OUTER));
+      assertAt(pose.wheelCenter(), points.at(HardPoint.WHEEL_CENTER));
       assertThat(pose.camber().getReal()).isCloseTo(points.camber().getReal(), within(1e-9));
       assertThat(pose.toe().getReal()).isCloseTo(points.toe().getReal(), within(1e-9));
     }

@@ -58,22 +58,22 @@ final class DistanceSolver {
    * A strut corner likewise. Eighteen unknowns; the top mount must lie on the line through two
    * points of the upright.
    */
-  static Vector3D[] strut(StrutPoints<Binary64> points, double travel, Vector3D rack) {
+  static Vector3D[] strut(HardPoints<Binary64> points, double travel, Vector3D rack) {
     DistanceSolver solver = new DistanceSolver();
-    int lower = solver.free(points.lowerBallJoint().toVector3D());
-    int outer = solver.free(points.tieRodOuter().toVector3D());
-    Vector3D wheelAt = points.wheelCenter().toVector3D();
+    int lower = solver.free(points.at(HardPoint.LOWER_BALL_JOINT).toVector3D());
+    int outer = solver.free(points.at(HardPoint.TIE_ROD_OUTER).toVector3D());
+    Vector3D wheelAt = points.at(HardPoint.WHEEL_CENTER).toVector3D();
     int wheel = solver.free(wheelAt);
     int spindle = solver.free(wheelAt.add(spindle(points.camber(), points.toe())));
-    Vector3D top = points.strutTop().toVector3D();
-    Vector3D foot = points.strutFoot().toVector3D();
+    Vector3D top = points.at(HardPoint.STRUT_TOP).toVector3D();
+    Vector3D foot = points.at(HardPoint.STRUT_FOOT).toVector3D();
     int low = solver.free(foot);
     int high = solver.free(foot.add(top.subtract(foot).normalize().scalarMultiply(200)));
-    Vector3D front = points.lowerFrontPivot().toVector3D();
-    Vector3D rear = points.lowerRearPivot().toVector3D();
+    Vector3D front = points.at(HardPoint.LOWER_FRONT_PIVOT).toVector3D();
+    Vector3D rear = points.at(HardPoint.LOWER_REAR_PIVOT).toVector3D();
     solver.held(lower, front, front);
     solver.held(lower, rear, rear);
-    Vector3D inner = points.tieRodInner().toVector3D();
+    Vector3D inner = points.at(HardPoint.TIE_ROD_INNER).toVector3D();
     solver.held(outer, inner, inner.add(rack));
     rigid(solver, lower, outer, wheel, spindle, low, high);
     for (Vector3D side : new Vector3D[] {Vector3D.PLUS_I, Vector3D.PLUS_J}) {
@@ -87,7 +87,7 @@ final class DistanceSolver {
     return solver.solve();
   }
 
-  private static void rigid(DistanceSolver solver, int... points) {
+  static void rigid(DistanceSolver solver, int... points) {
     for (int one = 0; one < points.length; one++) {
       for (int other = 0; other < one; other++) {
         solver.held(points[one], points[other]);

@@ -44,7 +44,7 @@ class IndependentSolverTest {
     Random random = new Random(20261126);
     int reached = 0;
     for (int i = 0; i < GEOMETRIES; i++) {
-      StrutPoints<Binary64> points = RandomLinkage.strut(random);
+      HardPoints<Binary64> points = RandomLinkage.strut(random);
       Strut<Binary64> linkage = Strut.of(points);
       double travel = RandomLinkage.between(random, -80, 80);
       Vector3D rack = new Vector3D(0, RandomLinkage.between(random, -60, 60), 0);
@@ -62,7 +62,8 @@ class IndependentSolverTest {
       assertSame(which, pose.wheelCenter().add(pose.spindle().scalarMultiply(100)), solved[3]);
       Vector3D along = solved[5].subtract(solved[4]).normalize();
       assertThat(linkage.direction(pose).toVector3D().distance(along)).as(which).isLessThan(1e-8);
-      assertThat(pose.upperBall().toVector3D()).isEqualTo(points.strutTop().toVector3D());
+      assertThat(pose.upperBall().toVector3D())
+          .isEqualTo(points.at(HardPoint.STRUT_TOP).toVector3D());
     }
     assertThat(reached).isGreaterThan(GEOMETRIES * 95 / 100);
   }

@@ -97,16 +97,20 @@ class MotionRatioTest {
   void aStrutShortensAlongItsOwnAxis() {
     Random random = new Random(8);
     for (int i = 0; i < 100; i++) {
-      StrutPoints<Binary64> points = RandomLinkage.strut(random);
+      HardPoints<Binary64> points = RandomLinkage.strut(random);
       Strut<Binary64> corner = Strut.of(points);
       Heading<Binary64> held = new Heading.ByTieRod<>(corner.tieRodInner());
       Mount<Binary64> damper =
           Mount.of(
-              corner, at(corner, 0, held), Carrier.UPRIGHT, points.strutTop(), points.strutFoot());
+              corner,
+              at(corner, 0, held),
+              Carrier.UPRIGHT,
+              points.at(HardPoint.STRUT_TOP),
+              points.at(HardPoint.STRUT_FOOT));
       double travel = RandomLinkage.between(random, -60, 60);
       Pose<Binary64> pose = at(corner, travel, held);
       FieldVector3D<Binary64> along =
-          points.strutTop().subtract(damper.moving(corner, pose)).normalize();
+          points.at(HardPoint.STRUT_TOP).subtract(damper.moving(corner, pose)).normalize();
       assertThat(along.subtract(corner.direction(pose)).getNorm().getReal()).isLessThan(1e-11);
       assertExact(corner, damper, travel, held);
       assertThat(MotionRatio.of(corner, damper).at(pose, held).getReal()).isBetween(0.85, 1.15);
@@ -115,12 +119,18 @@ class MotionRatioTest {
 
   @Test
   void aStrutHasNoUpperArmToMountOn() {
-    StrutPoints<Binary64> points = RandomLinkage.strut(new Random(9));
+    HardPoints<Binary64> points = RandomLinkage.strut(new Random(9));
     Strut<Binary64> corner = Strut.of(points);
     Pose<Binary64> pose = at(corner, 0, new Heading.ByTieRod<>(corner.tieRodInner()));
     assertThatIllegalArgumentException()
         .isThrownBy(
-            () -> Mount.of(corner, pose, Carrier.UPPER_ARM, points.strutTop(), points.strutFoot()))
+            () ->
+                Mount.of(
+                    corner,
+                    pose,
+                    Carrier.UPPER_ARM,
+                    points.at(HardPoint.STRUT_TOP),
+                    points.at(HardPoint.STRUT_FOOT)))
         .withMessage("a strut corner has no upper arm");
   }
 }

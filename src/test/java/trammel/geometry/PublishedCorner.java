@@ -53,7 +53,7 @@ record PublishedCorner(Map<String, Vector3D> points) {
 
   HardPoints<Binary64> hardPoints(double camber, double toe) {
     Map<HardPoint, Vector3D> named = new EnumMap<>(HardPoint.class);
-    for (HardPoint point : HardPoint.values()) {
+    for (HardPoint point : HardPoint.ofWishbones()) {
       named.put(point, at(point.name()).toVector3D());
     }
     return HardPoints.of(named, camber, toe);

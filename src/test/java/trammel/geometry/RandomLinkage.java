@@ -26,18 +26,17 @@ final class RandomLinkage {
     return HardPoints.of(points, between(random, -2, 2), between(random, -0.5, 0.5));
   }
 
-  static StrutPoints<Binary64> strut(Random random) {
-    return new StrutPoints<>(
-        in(near(random, 150, 360, 290)),
-        in(near(random, -180, 360, 290)),
-        in(near(random, 5, 720, 260)),
-        in(near(random, -30, 580, 880)),
-        in(near(random, -10, 650, 430)),
-        in(near(random, -160, 380, 330)),
-        in(near(random, -150, 690, 320)),
-        in(near(random, 0, 780, 340)),
-        new Binary64(between(random, -2, 2)),
-        new Binary64(between(random, -0.5, 0.5)));
+  static HardPoints<Binary64> strut(Random random) {
+    Map<HardPoint, Vector3D> points = new EnumMap<>(HardPoint.class);
+    points.put(HardPoint.LOWER_FRONT_PIVOT, near(random, 150, 360, 290));
+    points.put(HardPoint.LOWER_REAR_PIVOT, near(random, -180, 360, 290));
+    points.put(HardPoint.LOWER_BALL_JOINT, near(random, 5, 720, 260));
+    points.put(HardPoint.STRUT_TOP, near(random, -30, 580, 880));
+    points.put(HardPoint.STRUT_FOOT, near(random, -10, 650, 430));
+    points.put(HardPoint.TIE_ROD_INNER, near(random, -160, 380, 330));
+    points.put(HardPoint.TIE_ROD_OUTER, near(random, -150, 690, 320));
+    points.put(HardPoint.WHEEL_CENTER, near(random, 0, 780, 340));
+    return HardPoints.of(points, between(random, -2, 2), between(random, -0.5, 0.5));
   }
 
   static double between(Random random, double least, double most) {

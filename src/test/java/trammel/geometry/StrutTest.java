@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
 import java.util.Random;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
@@ -36,17 +37,18 @@ class StrutTest {
   void inOnePlaneTheConstructionIsTheMotionOfTheContact() {
     Strut<Binary64> corner =
         Strut.of(
-            new StrutPoints<>(
-                point(150, 360, 290),
-                point(-150, 360, 290),
-                point(0, 720, 260),
-                point(0, 580, 880),
-                point(0, 650, 430),
-                point(-150, 380, 330),
-                point(-150, 690, 320),
-                point(0, 780, 340),
-                new Binary64(-0.5),
-                new Binary64(0)));
+            HardPoints.of(
+                Map.of(
+                    HardPoint.LOWER_FRONT_PIVOT, new Vector3D(150, 360, 290),
+                    HardPoint.LOWER_REAR_PIVOT, new Vector3D(-150, 360, 290),
+                    HardPoint.LOWER_BALL_JOINT, new Vector3D(0, 720, 260),
+                    HardPoint.STRUT_TOP, new Vector3D(0, 580, 880),
+                    HardPoint.STRUT_FOOT, new Vector3D(0, 650, 430),
+                    HardPoint.TIE_ROD_INNER, new Vector3D(-150, 380, 330),
+                    HardPoint.TIE_ROD_OUTER, new Vector3D(-150, 690, 320),
+                    HardPoint.WHEEL_CENTER, new Vector3D(0, 780, 340)),
+                -0.5,
+                0));
     Binary64 radius = new Binary64(330);
     for (double travel : new double[] {-60, -20, 0, 40}) {
       Pose<Binary64> pose = at(corner, travel);
@@ -66,15 +68,19 @@ class StrutTest {
   void aTopFartherInLeansTheWheelIn() {
     Random random = new Random(20261128);
     for (int i = 0; i < 50; i++) {
-      StrutPoints<Binary64> points = RandomLinkage.strut(random);
-      double less = at(Strut.of(points, point(0, -STEP, 0)), 0).camber().getReal();
-      double more = at(Strut.of(points, point(0, STEP, 0)), 0).camber().getReal();
+      HardPoints<Binary64> points = RandomLinkage.strut(random);
+      double less = at(Strut.of(points, top(point(0, -STEP, 0))), 0).camber().getReal();
+      double more = at(Strut.of(points, top(point(0, STEP, 0))), 0).camber().getReal();
       assertThat(less).isLessThan(more);
       Gradient none = Gradient.constant(1, 0);
       Strut<Gradient> moving =
           Strut.of(
-              points.in(number -> Gradient.constant(1, number.getReal())),
-              new FieldVector3D<>(none, Gradient.variable(1, 0, 0), none));
+              points.in(
+                  point -> Corner.point(point, number -> Gradient.constant(1, number.getReal())),
+                  number -> Gradient.constant(1, number.getReal())),
+              Map.of(
+                  HardPoint.STRUT_TOP,
+                  new FieldVector3D<>(none, Gradient.variable(1, 0, 0), none)));
       Posed<Gradient> posed =
           WheelTravel.of(moving, Strut.of(points)).at(none, new Heading.Reset<>(none));
       assertThat(posed).isInstanceOf(Pose.class);
@@ -85,28 +91,28 @@ class StrutTest {
 
   @Test
   void pointsThatMakeNoStrutAreRefused() {
-    StrutPoints<Binary64> points = RandomLinkage.strut(new Random(2));
-    assertThatThrownBy(() -> Strut.of(withStrut(points, points.strutTop(), points.strutTop())))
+    HardPoints<Binary64> points = RandomLinkage.strut(new Random(2));
+    assertThatThrownBy(
+            () ->
+                Strut.of(
+                    withStrut(
+                        points, points.at(HardPoint.STRUT_TOP), points.at(HardPoint.STRUT_TOP))))
         .isInstanceOf(OutOfReachException.class)
         .hasMessage("the strut's foot lies at its top");
-    FieldVector3D<Binary64> low = points.lowerBallJoint().add(point(0, -50, 10));
-    assertThatThrownBy(() -> Strut.of(withStrut(points, low, points.strutFoot())))
+    FieldVector3D<Binary64> low = points.at(HardPoint.LOWER_BALL_JOINT).add(point(0, -50, 10));
+    assertThatThrownBy(() -> Strut.of(withStrut(points, low, points.at(HardPoint.STRUT_FOOT))))
         .isInstanceOf(OutOfReachException.class)
         .hasMessageContaining("the steering axis lies down: the strut's top");
   }
 
-  private static StrutPoints<Binary64> withStrut(
-      StrutPoints<Binary64> points, FieldVector3D<Binary64> top, FieldVector3D<Binary64> foot) {
-    return new StrutPoints<>(
-        points.lowerFrontPivot(),
-        points.lowerRearPivot(),
-        points.lowerBallJoint(),
-        top,
-        foot,
-        points.tieRodInner(),
-        points.tieRodOuter(),
-        points.wheelCenter(),
-        points.camber(),
-        points.toe());
+  private static HardPoints<Binary64> withStrut(
+      HardPoints<Binary64> points, FieldVector3D<Binary64> top, FieldVector3D<Binary64> foot) {
+    return points
+        .moved(HardPoint.STRUT_TOP, top.subtract(points.at(HardPoint.STRUT_TOP)))
+        .moved(HardPoint.STRUT_FOOT, foot.subtract(points.at(HardPoint.STRUT_FOOT)));
+  }
+
+  private static Map<HardPoint, FieldVector3D<Binary64>> top(FieldVector3D<Binary64> shift) {
+    return Map.of(HardPoint.STRUT_TOP, shift);
   }
 }
