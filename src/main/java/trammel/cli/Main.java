@@ -37,6 +37,7 @@ import trammel.read.Words;
       CheckCommand.class,
       WorkingCommand.class,
       AlignCommand.class,
+      HeightsCommand.class,
       LimitsCommand.class,
       CatalogCommand.class,
       RulesCommand.class

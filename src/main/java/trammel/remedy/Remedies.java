@@ -47,6 +47,7 @@ public final class Remedies {
   private final LocalDate on;
   private final Set<String> deciding;
   private final Map<String, Set<String>> tried = new HashMap<>();
+  private final Fitting trial;
 
   /**
    * The remedies of a build.
@@ -60,6 +61,7 @@ public final class Remedies {
     this.catalog = catalog;
     this.on = on;
     this.deciding = deciding(judgement);
+    this.trial = new Fitting(build);
   }
 
   /**
@@ -79,7 +81,7 @@ public final class Remedies {
     for (PartKind kind : kinds(finding)) {
       List<List<Part>> candidates = new ArrayList<>();
       for (Part part : catalog.parts().values()) {
-        if (part.kind() == kind && suits(part, at)) {
+        if (part.kind() == kind && trial.suits(part, at)) {
           both(part).ifPresent(candidates::add);
         }
       }
@@ -108,8 +110,8 @@ public final class Remedies {
     for (PartKind kind : PressureRemedies.KINDS) {
       List<PressureRemedies.Left> all = new ArrayList<>();
       for (Part part : catalog.parts().values()) {
-        if (part.kind() == kind && suits(part, at) && settles(finding, judged(List.of(part), at))) {
-          PressureRemedies.left(part, finding, Derivation.facts(variant(List.of(part), at), on))
+        if (part.kind() == kind && trial.suits(part, at) && settles(finding, judged(List.of(part), at))) {
+          PressureRemedies.left(part, finding, Derivation.facts(trial.fitted(List.of(part), at), on))
               .ifPresent(all::add);
         }
       }
@@ -166,42 +168,6 @@ public final class Remedies {
     return kinds;
   }
 
-  private boolean suits(Part part, List<Position> at) {
-    Listing listing = part.listing();
-    boolean vehicle =
-        listing.vehicles().isEmpty() || listing.vehicles().contains(build.vehicle().vehicle());
-    boolean axle =
-        listing.axle() == null
-            || at.stream().allMatch(p -> p.axle().orElseThrow() == listing.axle());
-    return vehicle
-        && axle
-        && listing.hand() != Side.RIGHT
-        && !build.after(at.get(0)).all(part.kind()).contains(part)
-        && mounts(part, at.get(0));
-  }
-
-  /** Whether rim codes and bolt patterns agree, without which a trial is a waste of time. */
-  private boolean mounts(Part part, Position position) {
-    Equipment now = build.after(position);
-    if (part instanceof Tire tire) {
-      return now.one(PartKind.WHEEL, Wheel.class)
-          .map(wheel -> wheel.size().code().equals(tire.designation().rim()))
-          .orElse(true);
-    }
-    if (part instanceof Wheel wheel) {
-      boolean onHub =
-          !now.all(PartKind.WHEEL_SPACER).isEmpty()
-              || wheel
-                  .boltPattern()
-                  .matches(build.vehicle().axle(position.axle().orElseThrow()).hub().boltPattern());
-      return onHub
-          && now.one(PartKind.TIRE, Tire.class)
-              .map(tire -> wheel.size().code().equals(tire.designation().rim()))
-              .orElse(true);
-    }
-    return true;
-  }
-
   /**
    * A part, or a handed one with the like of it for the other side; empty where that is missing.
    */
@@ -221,31 +187,11 @@ public final class Remedies {
         .map(other -> List.of(part, other));
   }
 
-  private Build variant(List<Part> parts, List<Position> at) {
-    Map<Position, Equipment> proposed = new EnumMap<>(build.proposed());
-    for (Position position : at) {
-      for (Part part : parts) {
-        Side hand = part.listing().hand();
-        if (hand == null || position.side().filter(hand::equals).isPresent()) {
-          proposed.compute(
-              position, (key, now) -> instead(now == null ? Equipment.NONE : now, part));
-        }
-      }
-    }
-    return build.proposing(proposed);
-  }
-
-  /** A spring spacer is tried in the place of another: no remedy stacks them. */
-  private static Equipment instead(Equipment now, Part part) {
-    return (part.kind() == PartKind.SPRING_SPACER ? now.without(PartKind.SPRING_SPACER) : now)
-        .with(part);
-  }
-
   /** What decides with a part in place; tried once, since many findings ask for the same trial. */
   private Set<String> judged(List<Part> parts, List<Position> at) {
     return tried.computeIfAbsent(
         parts.stream().map(Part::number).collect(Collectors.joining("+")) + at,
-        trial -> deciding(judge.judge(Derivation.facts(variant(parts, at), on))));
+        key -> deciding(judge.judge(Derivation.facts(trial.fitted(parts, at), on))));
   }
 
   private static Set<String> deciding(Judgement judgement) {

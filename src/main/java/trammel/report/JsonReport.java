@@ -28,6 +28,11 @@ public final class JsonReport {
     return JSON.writeValueAsString(report) + "\n";
   }
 
+  /** The ledger of heights. */
+  public static String of(HeightsTable heights) {
+    return JSON.writeValueAsString(heights) + "\n";
+  }
+
   /** Several reports under one verdict. */
   public static String of(Batch batch) {
     return JSON.writeValueAsString(batch) + "\n";

@@ -1,0 +1,78 @@
+package trammel.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import trammel.build.Build;
+import trammel.derive.Derivation;
+import trammel.derive.HeightLedger;
+import trammel.derive.TravelLedger;
+import trammel.fact.Fact;
+import trammel.remedy.Packing;
+import trammel.report.HeightsPage;
+import trammel.report.HeightsTable;
+import trammel.report.JsonReport;
+
+/** Lists heights, loads, pressures and travel of a sheet. */
+@Command(
+    name = "heights",
+    header = "List how high it stands, what carries it, and what travel is left.",
+    description = {
+      "Of each wheel prints the height ledger line by line, the load on spring and",
+      "ram with the pressure before and after, the sensor's range, and the travel",
+      "from full droop to the crushed bump stop, drawn to scale; then the axles'",
+      "loads against their ratings and the room under the body.",
+      "",
+      "Example:  trammel heights raised.build.yaml",
+      "          trammel heights --format csv raised.build.yaml > heights.csv",
+      ""
+    })
+final class HeightsCommand implements Callable<Integer> {
+  /** The forms it is given in. */
+  enum Form {
+    text,
+    json,
+    csv
+  }
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "A build sheet or an order file.")
+  private Path file = Path.of("");
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description = "text, json or csv; text if not given.")
+  private Form form = Form.text;
+
+  @Mixin private CheckOptions options = new CheckOptions();
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() {
+    try (Checking checking = options.start()) {
+      Build build = checking.read(file);
+      HeightLedger ledger = HeightLedger.of(build, checking.on());
+      List<TravelLedger> travel = TravelLedger.of(build, checking.on());
+      List<Fact> facts = Derivation.facts(build, checking.on());
+      List<Packing> packings = Packing.of(build, checking.catalog(file), checking.on());
+      HeightsTable table = HeightsTable.of(build, ledger, travel, facts, packings);
+      spec.commandLine()
+          .getOut()
+          .print(
+              switch (form) {
+                case text ->
+                    HeightsPage.text(build, ledger, travel, facts, packings, checking.on());
+                case json -> JsonReport.of(table);
+                case csv -> table.csv();
+              });
+      spec.commandLine().getOut().flush();
+      return ExitStatus.DONE;
+    }
+  }
+}
