@@ -69,6 +69,7 @@ public final class CatalogFiles {
     problems.refuseIfAny();
     new References(parts, problems).check(vehicles.values());
     new SurveyCheck(problems).check(vehicles.values(), parts.values());
+    new SupportCheck(problems).check(vehicles.values(), parts);
     problems.refuseIfAny();
     return new Catalog(
         head.orElseThrow().catalog(), head.orElseThrow().currency(), vehicles, parts);
