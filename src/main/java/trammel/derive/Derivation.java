@@ -46,6 +46,7 @@ public final class Derivation {
     new TireFacts(derivation).add();
     new HeightFacts(derivation).add();
     new ClearanceFacts(derivation).add();
+    new TravelFacts(derivation).add();
     new AlignmentFacts(derivation).add();
     new LinkageFacts(derivation).add();
     new BarFacts(derivation).add();

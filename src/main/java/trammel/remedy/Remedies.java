@@ -27,6 +27,7 @@ import trammel.judge.Finding;
 import trammel.judge.Judge;
 import trammel.judge.Judgement;
 import trammel.judge.Kind;
+import trammel.judge.Rule;
 import trammel.quantity.Quantity;
 import trammel.subject.Position;
 import trammel.subject.Side;
@@ -124,16 +125,19 @@ public final class Remedies {
 
   /**
    * Kinds to try: what the rule asks for, else the kinds that the fact concerns and the build adds;
-   * for an alignment all that it concerns, since arms and links are bought for that.
+   * for an alignment all that it concerns, since arms and links are bought for that. Then what the
+   * rule says may settle it too.
    */
   private Set<PartKind> kinds(Finding finding) {
+    Set<PartKind> kinds = new LinkedHashSet<>();
     if (finding.need() != null) {
-      return Set.of(finding.need().kind());
+      kinds.add(finding.need().kind());
+      kinds.addAll(alsoTried(finding));
+      return kinds;
     }
     Fact.Concerns concerns = finding.fact().getClass().getAnnotation(Fact.Concerns.class);
     Set<PartKind> added =
         build.lines().stream().map(line -> line.part().kind()).collect(Collectors.toSet());
-    Set<PartKind> kinds = new LinkedHashSet<>();
     if (concerns != null) {
       for (PartKind kind : concerns.value()) {
         boolean bought =
@@ -143,7 +147,12 @@ public final class Remedies {
         }
       }
     }
+    kinds.addAll(alsoTried(finding));
     return kinds;
+  }
+
+  private List<PartKind> alsoTried(Finding finding) {
+    return judge.rule(finding.rule()).map(Rule::tries).orElse(List.of());
   }
 
   private boolean suits(Part part, List<Position> at) {
