@@ -299,6 +299,26 @@ class DeletionTest {
         default -> limited || raised;
       };
     }
+    if (fact instanceof trammel.fact.TravelBudget travel) {
+      return !component.equals("droopAfter") || travel.onTheDamper();
+    }
+    if (fact instanceof trammel.fact.DamperReach damper) {
+      return !component.equals("openRoom") || !damper.hung();
+    }
+    if (fact instanceof trammel.fact.CoilRoom coil) {
+      return !component.equals("gap") || !coil.held();
+    }
+    if (fact instanceof trammel.fact.LiftStack stack) {
+      return !component.equals("droopAdded") || stack.jointsJudged().isPossiblyViolated();
+    }
+    if (fact instanceof trammel.fact.LineReach line) {
+      // A line of unknown length is asked about only where the wheel may stand 40 mm lower.
+      boolean raised = line.lift().atMost(mm(40)).isPossiblyViolated();
+      return component.equals("slack") ? raised : !line.slack().isKnown();
+    }
+    if (fact instanceof trammel.fact.BrakeValveRod rod) {
+      return rod.follows().isPossiblyViolated();
+    }
     if (fact instanceof trammel.fact.AxleShift bar) {
       return !component.equals("lost") || !bar.hole().isEmpty();
     }

@@ -41,7 +41,7 @@ final class ClearanceFacts {
   private static final Formula GAP =
       new Formula(
           "gap",
-          "gap measured + change − c_z·bump still to come ± model",
+          "gap measured + change − c_z·bump still to come ± model + c_z·what a taller stop takes",
           "StationModel: coefficients by station");
   private static final Formula DIFFERENCE =
       new Formula("difference", "new − measured with", "definition");
@@ -150,14 +150,22 @@ final class ClearanceFacts {
       Quantity raise) {
     List<Posed> posed = new ArrayList<>();
     List<Measured> gaps = gaps(position, station, profile);
+    CornerTravel now = new CornerTravel(build, position, build.after(position));
+    CornerTravel then = new CornerTravel(build, position, build.before(position));
     boolean bumpMeasured = gaps.stream().anyMatch(gap -> gap.height == Height.BUMP_STOP);
     for (Measured measured : gaps) {
       Quantity change = change(model, station, after, measured.with, raise);
       Quantity unsure = model.uncertainty(station, change);
-      posed.add(
-          new Posed(
-              GAP.linear(new double[] {1, 1, 1}, measured.gap, change, unsure),
-              pose(measured.steer, measured.height)));
+      Quantity gap = GAP.linear(new double[] {1, 1, 1}, measured.gap, change, unsure);
+      boolean otherStop =
+          model.perBump() > 0
+              && measured.height == Height.BUMP_STOP
+              && build.changes(position, PartKind.BUMP_STOP);
+      if (otherStop) {
+        gap =
+            GAP.linear(1, gap, model.perBump(), then.stopRise(), -model.perBump(), now.stopRise());
+      }
+      posed.add(new Posed(gap, pose(measured.steer, measured.height)));
       if (measured.height == Height.REST && model.perBump() > 0 && !bumpMeasured) {
         posed.add(
             new Posed(
@@ -166,7 +174,7 @@ final class ClearanceFacts {
                     measured.gap,
                     change,
                     unsure,
-                    axle.bumpTravel()),
+                    now.stopRise()),
                 pose(measured.steer, Height.BUMP_STOP)));
       }
     }

@@ -188,6 +188,19 @@ final class CornerTravel {
     return asBook && strap.isEmpty() ? held : sooner(held, byDamper);
   }
 
+  /** What would end the wheel's way down if the damper did not. */
+  Droop stopOrStrap() {
+    Optional<DroopStrap> strap = strap();
+    if (strap.isPresent()) {
+      return new Droop(strap.get().droop(), DroopEnd.STRAP);
+    }
+    return support.droopLimit() == null
+        ? new Droop(nobodyHasLooked(), DroopEnd.UNKNOWN)
+        : new Droop(
+            axle.droopTravel(),
+            support.droopLimit() == DroopLimit.STRAP ? DroopEnd.STRAP : DroopEnd.STOP);
+  }
+
   /** What ends the way first; unknown where either is. */
   private static Droop sooner(Droop one, Droop other) {
     if (!one.hang.isKnown() || !other.hang.isKnown()) {
@@ -305,7 +318,7 @@ final class CornerTravel {
    * A stop of a beam axle stands on the axle; one beside an arm about where the spring does. Common
    * practice, where the profile does not say.
    */
-  private Quantity stopRatio() {
+  Quantity stopRatio() {
     return axle.layout().beam() ? AT_THE_WHEEL : axle.springMotionRatio();
   }
 

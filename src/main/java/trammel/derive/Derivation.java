@@ -52,6 +52,7 @@ public final class Derivation {
     new LoadFacts(derivation).add();
     new FluidFacts(derivation).add();
     new ClearanceFacts(derivation).add();
+    new TravelFacts(derivation).add();
     new AlignmentFacts(derivation).add();
     new LinkageFacts(derivation).add();
     new BarFacts(derivation).add();

@@ -69,7 +69,7 @@ final class SpringTravel {
   /** Whether corner and spring are surveyed. */
   boolean surveyed() {
     return axle.layout() == Layout.DOUBLE_WISHBONE
-        && CornerModel.complete(axle.linkage())
+        && CornerModel.complete(axle)
         && mount() != null
         && axle.alignment().asSurveyed().camber().isKnown()
         && axle.alignment().asSurveyed().toe().isKnown()

@@ -28,6 +28,8 @@ final class Standings {
           "own derivation: load and deflection of the spring stay as they were");
   private static final Formula FOUND =
       new Formula("lift as found", "sum of what parts other than the book's add", "definition");
+  private static final Formula MEASURED =
+      new Formula("lift as found", "height as found − book height", "definition");
   private static final Formula PROPOSED =
       new Formula("lift over the book state", "lift as found + suspension lift", "definition");
 
@@ -43,7 +45,10 @@ final class Standings {
     Build build = derivation.build;
     before = new CornerTravel(build, position, build.before(position));
     after = new CornerTravel(build, position, build.after(position));
-    liftBefore = asFound(build, position);
+    RideChange ride = RideChange.of(derivation, new HeightFacts(derivation), position);
+    // A measured height outranks what the parts add.
+    boolean measured = ride.found() != ride.surveyed();
+    liftBefore = measured ? MEASURED.linear(-1, ride.found()) : asFound(build, position);
     lift = new HeightFacts(derivation).lift(position);
     liftAfter = liftBefore == NONE ? lift : PROPOSED.linear(1, liftBefore, 1, lift);
   }

@@ -1,9 +1,11 @@
 package trammel.judge;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.drools.base.definitions.rule.impl.RuleImpl;
 import org.drools.base.rule.GroupElement;
 import org.drools.base.rule.Pattern;
@@ -24,6 +26,7 @@ import trammel.fact.Fact;
  * @param since the program's version that first had it
  * @param safetyCritical whether no waiver can lift it
  * @param settle what a fitter would try, in order; empty where only a part helps
+ * @param tries kinds of part that may settle it besides those it asks for
  * @param facts the facts it has a condition on
  * @param book the book it stands in
  */
@@ -38,6 +41,7 @@ public record Rule(
     String since,
     boolean safetyCritical,
     List<String> settle,
+    List<PartKind> tries,
     Set<Class<?>> facts,
     String book) {
 
@@ -57,6 +61,11 @@ public record Rule(
         annotations.containsKey("safetyCritical"),
         annotations.containsKey("settle")
             ? List.of(text(compiled, annotations, "settle").split("; *"))
+            : List.of(),
+        annotations.containsKey("tries")
+            ? Stream.of(text(compiled, annotations, "tries").split(", *"))
+                .map(kind -> PartKind.valueOf(kind.toUpperCase(Locale.ROOT).replace('-', '_')))
+                .toList()
             : List.of(),
         Set.copyOf(facts),
         book);

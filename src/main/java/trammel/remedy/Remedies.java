@@ -3,7 +3,6 @@ package trammel.remedy;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -16,7 +15,6 @@ import java.util.stream.Collectors;
 import trammel.build.Build;
 import trammel.build.Equipment;
 import trammel.catalog.Catalog;
-import trammel.catalog.Listing;
 import trammel.catalog.Part;
 import trammel.catalog.PartKind;
 import trammel.catalog.WheelPart.Tire;
@@ -28,6 +26,7 @@ import trammel.judge.Finding;
 import trammel.judge.Judge;
 import trammel.judge.Judgement;
 import trammel.judge.Kind;
+import trammel.judge.Rule;
 import trammel.quantity.Quantity;
 import trammel.subject.Position;
 import trammel.subject.Side;
@@ -110,8 +109,11 @@ public final class Remedies {
     for (PartKind kind : PressureRemedies.KINDS) {
       List<PressureRemedies.Left> all = new ArrayList<>();
       for (Part part : catalog.parts().values()) {
-        if (part.kind() == kind && trial.suits(part, at) && settles(finding, judged(List.of(part), at))) {
-          PressureRemedies.left(part, finding, Derivation.facts(trial.fitted(List.of(part), at), on))
+        if (part.kind() == kind
+            && trial.suits(part, at)
+            && settles(finding, judged(List.of(part), at))) {
+          PressureRemedies.left(
+                  part, finding, Derivation.facts(trial.fitted(List.of(part), at), on))
               .ifPresent(all::add);
         }
       }
@@ -146,16 +148,19 @@ public final class Remedies {
 
   /**
    * Kinds to try: what the rule asks for, else the kinds that the fact concerns and the build adds;
-   * for an alignment all that it concerns, since arms and links are bought for that.
+   * for an alignment all that it concerns, since arms and links are bought for that. Then what the
+   * rule says may settle it too.
    */
   private Set<PartKind> kinds(Finding finding) {
+    Set<PartKind> kinds = new LinkedHashSet<>();
     if (finding.need() != null) {
-      return Set.of(finding.need().kind());
+      kinds.add(finding.need().kind());
+      kinds.addAll(alsoTried(finding));
+      return kinds;
     }
     Fact.Concerns concerns = finding.fact().getClass().getAnnotation(Fact.Concerns.class);
     Set<PartKind> added =
         build.lines().stream().map(line -> line.part().kind()).collect(Collectors.toSet());
-    Set<PartKind> kinds = new LinkedHashSet<>();
     if (concerns != null) {
       for (PartKind kind : concerns.value()) {
         boolean bought =
@@ -165,7 +170,12 @@ public final class Remedies {
         }
       }
     }
+    kinds.addAll(alsoTried(finding));
     return kinds;
+  }
+
+  private List<PartKind> alsoTried(Finding finding) {
+    return judge.rule(finding.rule()).map(Rule::tries).orElse(List.of());
   }
 
   /**

@@ -14,11 +14,7 @@ import trammel.quantity.Quantity;
  * @param proposed with the changes; null where it has no meaning then
  */
 record HeightRow(
-    String where,
-    Topic topic,
-    String what,
-    @Nullable Quantity today,
-    @Nullable Quantity proposed) {
+    String where, Topic topic, String what, @Nullable Quantity today, @Nullable Quantity proposed) {
 
   /** What a value belongs to, in the order of the page. */
   enum Topic {

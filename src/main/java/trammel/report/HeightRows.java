@@ -36,9 +36,7 @@ final class HeightRows {
       if (corner.sensor() != null) {
         rows.sensor(corner.sensor());
       }
-      travel.stream()
-          .filter(each -> each.position() == corner.position())
-          .forEach(rows::travel);
+      travel.stream().filter(each -> each.position() == corner.position()).forEach(rows::travel);
     }
     ledger.axles().forEach(axle -> rows.load(axle.axle().toString(), axle.load()));
     rows.load("vehicle", ledger.gross());

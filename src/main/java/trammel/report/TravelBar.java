@@ -34,8 +34,7 @@ final class TravelBar {
     if (today == null || proposed == null) {
       return List.of();
     }
-    TravelBar bar =
-        new TravelBar(Math.min(today[0], proposed[0]), Math.max(today[3], proposed[3]));
+    TravelBar bar = new TravelBar(Math.min(today[0], proposed[0]), Math.max(today[3], proposed[3]));
     return List.of(bar.line("today", today), bar.line("proposed", proposed));
   }
 

@@ -64,9 +64,17 @@ class DemoTest {
           caution tire.directional@spare:tire
           caution tire.speed-symbol@front-left:tire
           hold order.hold-order@order:OX-2857017
+      cairnback-spacers-with-brackets.build | 4
+          unproven height.sway-link@rear-left
+          companion driveline.line-slack@rear:breather
+          companion driveline.hose-slack@rear-left:brake-fluid
       cairnback-thick-spacers.build | 4
           unproven height.spring-bore@rear-left:LS-CB-R50
           caution height.spacer-law@rear-left:LS-CB-R50
+          unproven height.coil-bind@rear-left
+          caution height.droop-share@rear-left
+          caution height.ground-clearance@vehicle:front-bumper-edge
+          caution height.ramp-angle@vehicle:approach-angle
       cairnback-thin-spacers.build | 5
           conflict wheel.pilot-hidden@rear-left:wheel
           caution wheel.spacer-fitted@rear-right:spacer
@@ -78,12 +86,17 @@ class DemoTest {
           companion order.sides@order:upper-arm
           caution height.claim-at-other-load@rear:CM-CB-R40H
           caution height.stability@vehicle
-          unjudged LT-CB-F30
+          conflict height.damper-bottoms@front-left
+          unproven height.damper-left-behind@rear-left
+          caution height.droop-share@front-left
       cairnback-wheels-without-rings.build | 3
           companion wheel.bore-loose@front-left:wheel
       drayling-highway.build | 5
           conflict tire.axle-load@rear
           background clearance.rear-mount@front-left:rear-mount
+      drayling-raised-rear.build | 4
+          companion driveline.brake-valve@rear
+          companion driveline.hose-slack@rear-left:brake-fluid
       drayling-larger-carrier.build | 4
           unproven clearance.rear-mount@front-left:rear-mount
           unproven clearance.liner@front-left:liner

@@ -145,6 +145,7 @@ class RuleBookTest {
             "kind",
             "since",
             "settle",
+            "tries",
             "safetyCritical");
     assertThat(rule.safetyCritical()).isEqualTo(found.contains("safetyCritical"));
     assertThat(rule.kind() != Kind.CONFLICT || !rule.settle().isEmpty())
