@@ -31,7 +31,7 @@ class RefusedSupportTest {
         "book-pressure: 5.7 MPa | book-pressure: 57 psi | about a fourteenth of the preferred | in bar, written as psi?",
         "preferred: 6.1 MPa | preferred: 0.42 MPa | about 14.5 times the preferred | in psi, written as bar?",
         "from: 4.8 MPa | from: 7.4 MPa | is greater than the preferred pressure, 5700 kPa | swapped?",
-        "to: 9.0 MPa\n      gas-pressure: 2.5 MPa | to: 5.0 MPa\n      gas-pressure: 2.5 MPa | is greater than the greatest pressure | swapped?",
+        "to: 9.0 MPa~      gas-pressure: 2.5 MPa | to: 5.0 MPa~      gas-pressure: 2.5 MPa | is greater than the greatest pressure | swapped?",
         "gas-pressure: 2.5 MPa | gas-pressure: 6.5 MPa | no gas would ever move | swapped?",
         "spring-length: 276.5 mm | spring-length: 340 mm | leaves the book's spring TH-5101 loose | with the wheels hanging?",
         "spring-length: 276.5 mm | spring-length: 170 mm | presses the book's spring TH-5101 solid | on the bump stop?"
@@ -43,15 +43,16 @@ class RefusedSupportTest {
     assertThat(said.get(1)).contains(advice);
   }
 
+  /** A cell of the table; a tilde stands for the end of a line. */
   private static String line(String cell) {
-    return cell.strip().replace("\\n", "\n");
+    return cell.strip().replace("~", "\n");
   }
 
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
-        "free-length: 334 mm\n    solid-length: 182 mm | free-length: 182 mm\n    solid-length: 334 mm | solid is no shorter than the 182 mm | swapped?",
+        "free-length: 334 mm~    solid-length: 182 mm | free-length: 182 mm~    solid-length: 334 mm | solid is no shorter than the 182 mm | swapped?",
         "rate: 106 N/mm | curve: [{ deflection: 50 mm, force: 4 kN }, { deflection: 90 mm, force: 3 kN }] | does not go on rising | in order",
         "rate: 106 N/mm | curve: [{ deflection: 0 mm, force: 1 kN }, { deflection: 90 mm, force: 3 kN }] | at no deflection | preloaded"
       })

@@ -76,8 +76,13 @@ class PassiveLedgerTest {
   @Test
   void aLoadOverTheRearAxleSinksTheRearAlone() throws IOException {
     String text =
-        "changes:\n  - { add: HR-2656517, at: all }\naims:\n  payload:\n"
-            + "    - { carries: sacks, mass: 200 kg, fore: -2790 mm, out: 0 mm }\n";
+        """
+        changes:
+          - { add: HR-2656517, at: all }
+        aims:
+          payload:
+            - { carries: sacks, mass: 200 kg, fore: -2790 mm, out: 0 mm }
+        """;
     Corner rear = corner("cairnback", text, 2);
     assertThat(rear.lift().value()).isCloseTo(-100 * G / (38 * 0.95 * 0.95), within(ROUNDING));
     assertThat(rear.loadProposed().value() - rear.loadFound().value())
@@ -127,8 +132,13 @@ class PassiveLedgerTest {
     Corner corner =
         corner(
             "cairnback",
-            "as-found:\n  fitted:\n    - { part: LS-CB-R20, at: [rear] }\n"
-                + "changes:\n  - { remove: LS-CB-R20, at: rear }\n",
+            """
+            as-found:
+              fitted:
+                - { part: LS-CB-R20, at: [rear] }
+            changes:
+              - { remove: LS-CB-R20, at: rear }
+            """,
             2);
     assertThat(corner.predicted().value()).isCloseTo(530 + 20 / 0.95, within(ROUNDING));
     assertThat(corner.proposed().value()).isCloseTo(530, within(ROUNDING));
