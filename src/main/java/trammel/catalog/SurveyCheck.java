@@ -26,7 +26,7 @@ final class SurveyCheck {
       }
       new ShaftCheck(faults, vehicle.wheelbase()).check(vehicle.shafts());
     }
-    new SupportCheck(faults, parts).check(vehicles);
+    new StrokeCheck(faults, parts).check(vehicles);
     for (Part part : parts) {
       if (part instanceof SuspensionPart.UpperArm arm) {
         new AdjusterCheck(faults).ofUpperArm(arm.adjusters());

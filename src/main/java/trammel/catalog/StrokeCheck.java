@@ -20,11 +20,11 @@ import trammel.subject.Axle;
  * Checks that what carries the load can be true: dampers, coils, lines and stops against the travel
  * they are stated with. A value is at fault only by more than what is known of it.
  */
-final class SupportCheck {
+final class StrokeCheck {
   private final SurveyFaults faults;
   private final Map<String, Part> parts = new TreeMap<>();
 
-  SupportCheck(SurveyFaults faults, Collection<Part> parts) {
+  StrokeCheck(SurveyFaults faults, Collection<Part> parts) {
     this.faults = faults;
     parts.forEach(part -> this.parts.put(part.number(), part));
   }
