@@ -68,7 +68,7 @@ final class ClearanceFacts {
         boolean there = profile == null || profile.none() == null;
         if (station.belongsTo(position.axle().orElseThrow()) && there) {
           boolean measured = measured(position, station);
-          station(position, axle, station, profile, measured ? null : swept.get(station));
+          station(position, station, profile, measured ? null : swept.get(station));
         }
       }
     }
@@ -89,7 +89,6 @@ final class ClearanceFacts {
 
   private void station(
       Position position,
-      AxleProfile axle,
       Station station,
       @Nullable StationProfile profile,
       SweptGaps.@Nullable Swept swept) {
@@ -109,7 +108,7 @@ final class ClearanceFacts {
     Posed posed =
         swept != null
             ? new Posed(swept.gap(), swept.pose())
-            : worst(position, axle, station, model, profile, after, raise);
+            : worst(position, station, model, profile, after, raise);
     boolean noWorse = change.isKnown() ? change.atLeast(Constants.mm(0)).isMet() : !moved;
     Standing standing =
         !noWorse
@@ -142,7 +141,6 @@ final class ClearanceFacts {
 
   private Posed worst(
       Position position,
-      AxleProfile axle,
       Station station,
       StationModel model,
       @Nullable StationProfile profile,
