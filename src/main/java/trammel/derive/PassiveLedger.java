@@ -263,6 +263,15 @@ final class PassiveLedger {
       return ALONG.quotient(FORCE, 1, loads.sprung(position, stage), axle.springMotionRatio());
     }
 
+    /** A claim holds at the load it was stated at: from there the load goes on lowering. */
+    private Quantity loadBefore() {
+      LiftClaim claim = springChanges() ? then.orElseThrow().claims() : null;
+      return claim == null || !claim.axleLoad().isKnown() || balancedSpring().isKnown()
+          ? force(from)
+          : ALONG.quotient(
+              FORCE, 1, loads.sprung(position, claim.axleLoad()), axle.springMotionRatio());
+    }
+
     private Quantity loadLift() {
       if (then.isEmpty()) {
         return Figures.missing(
@@ -277,7 +286,7 @@ final class PassiveLedger {
           1,
           LOADED.linear(
               1,
-              SpringFigures.deflection(then.get(), force(from)),
+              SpringFigures.deflection(then.get(), loadBefore()),
               -1,
               SpringFigures.deflection(then.get(), force(to))),
           axle.springMotionRatio());
