@@ -69,6 +69,12 @@ final class FittingSequence {
       Set<String> on = new TreeSet<>();
       Set<Position> places = new LinkedHashSet<>();
       for (Position position : Position.values()) {
+        boolean elsewhere =
+            position.axle().isPresent()
+                && called.stream().noneMatch(work -> work.axle() == position.axle().get());
+        if (elsewhere) {
+          continue;
+        }
         List<Part> less = moved(position, step, true);
         List<Part> more = moved(position, step, false);
         less.forEach(part -> off.add(part.number()));

@@ -9,6 +9,7 @@ import trammel.catalog.AlignmentSpec;
 import trammel.catalog.Listing.FastenerNeed;
 import trammel.catalog.Support.Fluid;
 import trammel.quantity.Quantity;
+import trammel.read.QuantityWriter;
 import trammel.subject.Position;
 import trammel.subject.Subject;
 
@@ -75,7 +76,7 @@ final class StepNotes {
       notes.add(
           axle(work)
               + ": the book has "
-              + Figures.text(fluid.bookPressure())
+              + QuantityWriter.both(fluid.bookPressure())
               + " in the rams with the vehicle standing.");
     }
   }
@@ -87,7 +88,7 @@ final class StepNotes {
         notes.add(
             Subject.of(position).words()
                 + ": "
-                + Figures.text(more)
+                + QuantityWriter.both(more)
                 + " over the height as found.");
       }
     }
@@ -106,7 +107,7 @@ final class StepNotes {
     notes.add(
         axle(work)
             + ": the label at the door has "
-            + (placard.isKnown() ? Figures.text(placard) : "a figure that is not known here")
+            + (placard.isKnown() ? QuantityWriter.both(placard) : "a figure that is not known here")
             + " for the book's tires.");
   }
 

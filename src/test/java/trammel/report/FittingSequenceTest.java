@@ -137,6 +137,14 @@ class FittingSequenceTest {
   }
 
   @Test
+  void everyPartOfTheCatalogIsFittedInSomeStep() {
+    assertThat(Sheet.CATALOG.parts().values())
+        .allSatisfy(
+            part ->
+                assertThat(WorkStep.values()).as(part.number()).anyMatch(step -> step.fits(part)));
+  }
+
+  @Test
   void wheelsAloneHaveTheShortList() {
     Report report = demo("cairnback-same-size");
     assertThat(names(report))
@@ -191,7 +199,7 @@ class FittingSequenceTest {
             "alignment",
             "steering-zero",
             "tighten-again");
-    assertThat(step(report, "release-pressure").notes().get(0)).contains("5.7 MPa");
+    assertThat(step(report, "release-pressure").notes().get(0)).contains("5700 kPa");
     assertThat(step(report, "upper-arms").fit()).containsExactly("LB-UA-SK-S");
     assertThat(step(report, "upper-arms").notes())
         .anySatisfy(
@@ -242,6 +250,8 @@ class FittingSequenceTest {
             """);
     assertThat(step(report, "coils-compressed").state()).endsWith("spring held in a compressor");
     assertThat(step(report, "coils-compressed").where()).isEqualTo("Both front wheels");
+    assertThat(step(report, "coils-compressed").fit()).containsExactly("LT-CB-F20");
+    assertThat(step(report, "coils-let-down").fit()).containsExactly("LS-CB-R20");
     assertThat(step(report, "coils-let-down").where()).isEqualTo("Both rear wheels");
     assertThat(step(report, "coils-let-down").caution()).contains("flies out");
     assertThat(step(report, "coils-compressed").notes())
