@@ -128,8 +128,9 @@ record AxleWork(Build build, Axle axle) {
         || changes(kind -> kind != PartKind.ACCESSORY && kind != PartKind.BODY_LIFT_KIT);
   }
 
-  boolean anything() {
-    return raised() || changes(kind -> true);
+  /** Whether something is undone or fitted that has to be tightened, and tightened again. */
+  boolean tightened() {
+    return wheelsOff() || rubberWrung() || changes(PartKind.BODY_LIFT_KIT, PartKind.ACCESSORY);
   }
 
   boolean loadSensingValve() {

@@ -201,7 +201,7 @@ enum WorkStep {
       "With the wheels hanging, turn the steering from lock to lock and look at hoses, wires, ball"
           + " joints, half shafts and the room about each tire.",
       "",
-      work -> work.geometry() || work.changes(WHEEL, TIRE, WHEEL_SPACER),
+      AxleWork::wheelsOff,
       parts()),
   HEIGHT_CONTROL_ON(
       ON_THE_GROUND,
@@ -246,7 +246,7 @@ enum WorkStep {
       AT_RIDE_HEIGHT,
       "Tighten all that was undone to its maker's torque; the wheel nuts crosswise.",
       "",
-      AxleWork::wheelsOff,
+      AxleWork::tightened,
       parts()),
   BRAKE_TEST(
       ON_THE_GROUND,
@@ -306,7 +306,7 @@ enum WorkStep {
       DRIVEN_FAR,
       "Tighten the wheel nuts, and all else that was undone, again to the maker's torque.",
       "",
-      AxleWork::wheelsOff,
+      AxleWork::tightened,
       parts());
 
   private final WorkState state;

@@ -92,6 +92,9 @@ class FittingSequenceTest {
         .extracting(Report.Step::number)
         .isEqualTo(Stream.iterate(1, n -> n + 1).limit(names.size()).toList());
     for (String name : names) {
+      if (step(report, name).state().startsWith("on stands") && !name.equals("raise-vehicle")) {
+        before(names, "raise-vehicle", name);
+      }
       if (SPRINGS.contains(name)) {
         before(names, "raise-vehicle", name);
         assertThat(step(report, name).caution()).as(name).isNotBlank();
@@ -165,7 +168,8 @@ class FittingSequenceTest {
     Report report = demo("skerrow-raised-mildly");
     assertThat(names(report))
         .contains("set-height", "tighten-rubber", "alignment", "lamps", "driver-assistance")
-        .doesNotContain("raise-vehicle", "release-pressure", "tighten-again", "speedometer");
+        .endsWith("tighten-again")
+        .doesNotContain("raise-vehicle", "release-pressure", "look-hanging", "speedometer");
     assertThat(step(report, "set-height").notes())
         .hasSize(4)
         .first()
