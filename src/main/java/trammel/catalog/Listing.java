@@ -66,7 +66,14 @@ public record Listing(
       @Required Integer count,
       boolean supplied,
       boolean singleUse,
-      @Nullable String insteadOf) {}
+      @Nullable String insteadOf) {
+
+    /** What a job needs of it, with the count for so many pieces of the part. */
+    public String words(int pieces) {
+      String other = insteadOf == null ? "" : " (instead of " + insteadOf + ")";
+      return count * pieces + " × " + fastener + other;
+    }
+  }
 
   /** What one unit on an order line holds. */
   public enum SoldAs {

@@ -50,6 +50,26 @@ public enum PartKind {
     return this == TIRE || this == WHEEL || this == PRESSURE_SENSOR;
   }
 
+  /** Whether it sets how high the vehicle stands, or what a height control takes for its height. */
+  public boolean setsHeight() {
+    return switch (this) {
+      case SPRING,
+          SPRING_SPACER,
+          STRUT_TOP_SPACER,
+          LEAF_BLOCK,
+          SHACKLE,
+          BODY_LIFT_KIT,
+          HEIGHT_SENSOR_LINK ->
+          true;
+      default -> false;
+    };
+  }
+
+  /** Whether it holds a wheel or an axle in its place. */
+  public boolean locatesWheel() {
+    return this == UPPER_ARM || this == AXLE_LINK || this == PANHARD_BAR || this == PANHARD_BRACKET;
+  }
+
   /** In a fitter's words. */
   public String words() {
     return switch (this) {

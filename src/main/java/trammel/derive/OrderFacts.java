@@ -50,14 +50,17 @@ final class OrderFacts {
       places.computeIfAbsent(number, n -> new LinkedHashSet<>()).addAll(line.at());
       pieces.merge(number, line.pieces(needed(line)), Integer::sum);
     }
+    FittingFacts fitting = new FittingFacts(derivation);
     lines.forEach(
         (number, line) -> {
           int needed = needed(line.part() instanceof Fastener, line, places.get(number));
           count(line, needed, pieces.get(number));
           sold(line);
           listed(line);
+          fitting.fasteners(line, needed);
         });
     sides();
+    fitting.afterwards();
   }
 
   private int needed(Build.Line line) {

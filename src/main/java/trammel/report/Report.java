@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param background open questions that the change neither raises nor worsens
  * @param holds order lines to hold back
  * @param additions what to add to the order
+ * @param fitting the work in its order
  * @param measuring what to measure, most useful tool first
  * @param precedents what is met because the vehicle is sound there as found
  * @param parts the parts that are spoken of
@@ -43,6 +44,7 @@ public record Report(
     List<Item> background,
     List<Item> holds,
     List<Addition> additions,
+    Fitting fitting,
     List<Tool> measuring,
     List<Precedent> precedents,
     List<NamedPart> parts,
@@ -140,6 +142,40 @@ public record Report(
 
   /** A part by number and name, with its price where the catalog states one. */
   public record NamedPart(String part, String name, @Nullable String price) {}
+
+  /**
+   * The work that the sheet's parts and settings call for.
+   *
+   * @param begin whether it may be begun, in words
+   * @param steps in the order in which they are done
+   */
+  public record Fitting(String begin, List<Step> steps) {}
+
+  /**
+   * One step of the work.
+   *
+   * @param number its place in the order, from 1
+   * @param step its name, the same in every report
+   * @param what what is done
+   * @param where the wheels or axles, in words
+   * @param takeOff numbers of the parts that come off
+   * @param fit numbers of the parts that go on
+   * @param state how the vehicle must stand meanwhile
+   * @param by who may do it
+   * @param caution where the danger is; empty where the step has none of its own
+   * @param notes settings, figures and fasteners that belong to it
+   */
+  public record Step(
+      int number,
+      String step,
+      String what,
+      String where,
+      List<String> takeOff,
+      List<String> fit,
+      String state,
+      String by,
+      String caution,
+      List<String> notes) {}
 
   /** What one tool would settle. */
   public record Tool(String tool, List<Measurement> measurements) {}

@@ -107,6 +107,7 @@ public final class Reporter {
         numbering.number(items(background.and(hold.negate()))),
         numbering.number(items(hold)),
         additions(),
+        FittingSequence.of(build, verdict, findings),
         MeasuringList.of(open()),
         precedents(),
         parts(),

@@ -37,6 +37,7 @@ public final class TextReport {
     section("These may or may not hold:", report.possible());
     additions();
     holds();
+    fitting();
     measuring();
     lines("Not checked:", report.notChecked());
     section("Open before the change too, and no worse for it:", report.background());
@@ -128,6 +129,29 @@ public final class TextReport {
       if (!addition.note().isEmpty()) {
         page.paragraph("    ", "    ", "(" + addition.note() + ")");
       }
+    }
+  }
+
+  private void fitting() {
+    if (report.fitting().steps().isEmpty()) {
+      return;
+    }
+    page.heading("Fitting sequence. " + report.fitting().begin());
+    for (Report.Step step : report.fitting().steps()) {
+      String number = step.number() + ". ";
+      String indent = " ".repeat(number.length());
+      page.paragraph(number, indent, step.where() + ": " + step.what());
+      if (!step.takeOff().isEmpty()) {
+        page.paragraph(indent, indent + "  ", "Off: " + String.join(", ", step.takeOff()));
+      }
+      if (!step.fit().isEmpty()) {
+        page.paragraph(indent, indent + "  ", "On: " + String.join(", ", step.fit()));
+      }
+      page.paragraph(indent, indent + "  ", "State: " + step.state() + "; by " + step.by() + ".");
+      if (!step.caution().isEmpty()) {
+        page.paragraph(indent, indent + "  ", "CAUTION: " + step.caution());
+      }
+      step.notes().forEach(note -> page.paragraph(indent + "- ", indent + "  ", note));
     }
   }
 
