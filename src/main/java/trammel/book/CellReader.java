@@ -17,8 +17,9 @@ import trammel.read.TextNode;
 import trammel.vocabulary.FactType;
 
 /**
- * Reads the cells of one column. A blank cell and {@code -} match whatever stands there. A range is
- * {@code 20 mm..30 mm} with both ends, or in brackets, of which a round one leaves its end out.
+ * Reads the cells of one column. A blank cell, {@code -} and {@code any} match whatever stands
+ * there. A range is {@code 20 mm..30 mm} with both ends, or in brackets, of which a round one
+ * leaves its end out.
  *
  * @param place where the column is declared
  * @param of where its fact stands; null where it is of the fact that is judged
@@ -29,7 +30,7 @@ record CellReader(
 
   /** A cell that matches whatever stands there. */
   static boolean isAny(String cell) {
-    return cell.isBlank() || cell.equals("-");
+    return cell.isBlank() || cell.equals("-") || cell.equals("any");
   }
 
   /**

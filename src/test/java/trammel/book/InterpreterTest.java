@@ -16,7 +16,7 @@ class InterpreterTest {
       """
       rule: clearance.mud
       title: Some room stays
-      kind: %s
+      kind: KIND
       says: Too close.
       reason: Mud packs.
       source: common practice
@@ -26,7 +26,7 @@ class InterpreterTest {
 
   /** The ruling on the first case of a rule with this condition and these facts. */
   private static Ruling ruling(String kind, String conditions, String facts) {
-    String rule = String.format(HEAD, kind) + conditions + "\n" + TestBook.cases(facts);
+    String rule = HEAD.replace("KIND", kind) + conditions + "\n" + TestBook.cases(facts);
     SheetRule read = TestBook.read(TestBook.ofRule(rule)).get(0).rules().get(0);
     List<Fact> given = read.cases().get(0).facts();
     return Interpreter.judge(read, given).get(0);
