@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.BuildSheet.ChainClass;
 import trammel.catalog.AxleProfile;
+import trammel.catalog.Part;
 import trammel.catalog.PartKind;
 import trammel.catalog.VehicleProfile;
 import trammel.catalog.VehicleProfile.Drive;
@@ -19,11 +20,13 @@ import trammel.fact.Coverage;
 import trammel.fact.DriveMatch;
 import trammel.fact.GearChange;
 import trammel.fact.MeterReading;
+import trammel.fact.PartOnVehicle;
 import trammel.fact.SpareMatch;
 import trammel.fact.SpareRoom;
 import trammel.fact.Stability;
 import trammel.fact.Standing;
 import trammel.fact.TrackChange;
+import trammel.fact.Vehicle;
 import trammel.physics.StabilityFactor;
 import trammel.quantity.Constants;
 import trammel.quantity.Formula;
@@ -123,6 +126,35 @@ final class VehicleFacts {
       chains(axle);
     }
     stability();
+    onSheet();
+  }
+
+  /** The vehicle itself, and every part that is on it after the change. */
+  private void onSheet() {
+    String place = build.found().registeredAt();
+    derivation.facts.add(
+        new Vehicle(
+            Subject.VEHICLE,
+            Standing.ofChange(!build.lines().isEmpty() || !build.raised().isEmpty()),
+            List.of(),
+            vehicle.vehicle(),
+            vehicle.vehicleClass(),
+            vehicle.drive(),
+            vehicle.grossRating(),
+            vehicle.wheelbase(),
+            place == null ? "" : place));
+    for (Position position : Position.values()) {
+      for (Part part : build.after(position).everything()) {
+        boolean there = build.before(position).all(part.kind()).contains(part);
+        derivation.facts.add(
+            new PartOnVehicle(
+                Subject.of(position, part.kind().toString()),
+                Standing.ofChange(!there),
+                List.of(part.number()),
+                part.number(),
+                part.kind()));
+      }
+    }
   }
 
   private static Quantity difference(Quantity a, Quantity b) {

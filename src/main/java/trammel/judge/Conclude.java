@@ -66,14 +66,28 @@ public final class Conclude {
 
   private static void conclude(
       RuleContext drools, Fact fact, @Nullable Comparison comparison, Decision decision) {
-    if (decision == Decision.MET) {
-      return;
+    if (decision != Decision.MET) {
+      insert(drools, finding(drools, fact, comparison, decision));
     }
-    Finding finding = finding(drools, fact, comparison, decision);
-    if (!byPrecedent(drools, finding)
-        && !(finding.possibly() && fact.standing() != Standing.WORSE_OR_NEW)) {
+  }
+
+  /**
+   * Inserts what a rule of any book found. What is only possible is not said where the change does
+   * not bear on it; but of the law it is, for nobody may take silence for a pass.
+   */
+  static void insert(RuleContext drools, Finding finding) {
+    boolean idle =
+        finding.possibly()
+            && finding.kind() != Kind.LAW
+            && finding.fact().standing() != Standing.WORSE_OR_NEW;
+    if (!byPrecedent(drools, finding) && !idle) {
       drools.insertLogical(finding);
     }
+  }
+
+  /** The kind of a finding under a rule of some kind: its own, or unproven where it is open. */
+  static Kind kind(Kind own, Decision decision) {
+    return decision.isOpen() && own.canLeaveUnproven() ? Kind.UNPROVEN : own;
   }
 
   /** Whether an open question is settled because the vehicle is sound there as found. */
@@ -89,7 +103,7 @@ public final class Conclude {
   private static Finding finding(
       RuleContext drools, Fact fact, @Nullable Comparison comparison, Decision decision) {
     Kind own = Kind.named((String) drools.getRule().getMetaData().get("kind"));
-    Kind kind = decision.isOpen() && own.canLeaveUnproven() ? Kind.UNPROVEN : own;
-    return new Finding(drools.getRule().getName(), kind, fact, comparison, decision, null);
+    return new Finding(
+        drools.getRule().getName(), kind(own, decision), fact, comparison, decision, null);
   }
 }

@@ -15,6 +15,7 @@ import trammel.quantity.Decision;
  * @param comparison the quantity against its limit; null where tokens were compared
  * @param decision how that came out
  * @param need what is missing, where the rule asks for something
+ * @param told in whose words
  */
 public record Finding(
     String rule,
@@ -22,7 +23,19 @@ public record Finding(
     Fact fact,
     @Nullable Comparison comparison,
     Decision decision,
-    @Nullable Need need) {
+    @Nullable Need need,
+    Told told) {
+
+  /** A finding told by its own rule. */
+  public Finding(
+      String rule,
+      Kind kind,
+      Fact fact,
+      @Nullable Comparison comparison,
+      Decision decision,
+      @Nullable Need need) {
+    this(rule, kind, fact, comparison, decision, need, Told.by(rule));
+  }
 
   /** Its identity, {@code rule-id@subject}, which waivers and comparisons of reports use. */
   public String identity() {

@@ -1,34 +1,31 @@
 package trammel.judge;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.drools.model.Model;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
-import org.kie.api.definition.KiePackage;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.KieSessionsPool;
+import trammel.book.Book;
+import trammel.book.KnownRule;
 import trammel.catalog.PartKind;
 import trammel.fact.Fact;
 
 /** The rule books in force, ready to judge. Safe for several threads; close it when done. */
 public final class Judge implements AutoCloseable {
-  /** Where the build's rule compiler writes the names of the model classes it made. */
-  private static final String MODELS = "/META-INF/kie/trammel/trammel/drools-model";
-
   /** Matches that one fact may reasonably cause, so that a rule without end is noticed. */
   private static final int MATCHES_PER_FACT = 200;
 
@@ -38,7 +35,13 @@ public final class Judge implements AutoCloseable {
           .thenComparing(Finding::rule)
           .thenComparing(finding -> finding.fact().toString());
 
+  /** Far longer than any check takes (ms). */
+  private static final long PATIENCE = 20_000;
+
   private final Map<String, Rule> rules = new LinkedHashMap<>();
+
+  /** Rules by the ids that they had before. */
+  private final Map<String, Rule> renamed = new HashMap<>();
 
   /** Facts that some rule has a condition on; the engine need not hear of others. */
   private final Set<Class<?>> read = new HashSet<>();
@@ -47,17 +50,15 @@ public final class Judge implements AutoCloseable {
   private final KieBase base;
   private final KieSessionsPool pool;
 
-  private Judge(KieBase base) {
-    this.base = base;
-    List<Rule> found = new ArrayList<>();
-    for (KiePackage book : base.getKiePackages()) {
-      for (org.kie.api.definition.rule.Rule compiled : book.getRules()) {
-        found.add(Rule.of(compiled, "base"));
+  private Judge(List<Model> models, List<Rule> found) {
+    this.base = KieBaseBuilder.createKieBaseFromModel(models);
+    List<Rule> sorted = new ArrayList<>(found);
+    sorted.sort(Comparator.comparing(Rule::id));
+    for (Rule rule : sorted) {
+      if (rules.put(rule.id(), rule) != null) {
+        throw new IllegalArgumentException("two rules are called " + rule.id());
       }
-    }
-    found.sort(Comparator.comparing(Rule::id));
-    for (Rule rule : found) {
-      rules.put(rule.id(), rule);
+      rule.replaces().forEach(old -> renamed.put(old, rule));
       judged.addAll(rule.judges());
       read.addAll(rule.facts());
     }
@@ -66,36 +67,44 @@ public final class Judge implements AutoCloseable {
 
   /** The base book alone. */
   public static Judge ofBaseBook() {
-    return new Judge(KieBaseBuilder.createKieBaseFromModel(baseModels()));
+    return of(List.of());
+  }
+
+  /**
+   * The base book and exactly these; {@link Judges} chooses those that apply.
+   *
+   * @throws IllegalArgumentException if two rules have one id
+   */
+  public static Judge of(List<Book> books) {
+    List<Model> models = new ArrayList<>(BaseBook.models());
+    List<Rule> rules = new ArrayList<>(BaseBook.rules(models));
+    for (Book book : books) {
+      models.add(SheetModel.of(book));
+      rules.addAll(rules(book));
+    }
+    return new Judge(models, rules);
+  }
+
+  /** What the rules of a book say of themselves. */
+  static List<Rule> rules(Book book) {
+    return Stream.concat(
+            book.rules().stream().map(rule -> Rule.of(rule, book)),
+            book.tables().stream().map(table -> Rule.of(table, book)))
+        .toList();
+  }
+
+  /** What a sheet must know of the base book's rules to tighten them. */
+  public static List<KnownRule> knownRules() {
+    return BaseBook.rules(BaseBook.models()).stream().map(Rule::known).toList();
   }
 
   /** Some rules of the base book alone, for measuring them against the same judgement by hand. */
   static Judge ofRules(Set<String> ids) {
     ModelImpl some = new ModelImpl("some rules of the base book");
-    for (Model model : baseModels()) {
+    for (Model model : BaseBook.models()) {
       model.getRules().stream().filter(rule -> ids.contains(rule.getName())).forEach(some::addRule);
     }
-    return new Judge(KieBaseBuilder.createKieBaseFromModel(some));
-  }
-
-  private static List<Model> baseModels() {
-    try (InputStream names = Judge.class.getResourceAsStream(MODELS)) {
-      if (names == null) {
-        throw new IllegalStateException("the program holds no compiled base book at " + MODELS);
-      }
-      List<Model> models = new ArrayList<>();
-      List<String> lines =
-          new String(names.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
-      for (String line : lines.subList(1, lines.size())) {
-        models.add(
-            Class.forName(line.strip()).asSubclass(Model.class).getConstructor().newInstance());
-      }
-      return models;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException("the compiled base book cannot be loaded", e);
-    }
+    return new Judge(List.of(some), BaseBook.rules(List.of(some)));
   }
 
   /** Judges facts in a session of the pool. */
@@ -115,11 +124,7 @@ public final class Judge implements AutoCloseable {
           session.insert(fact);
         }
       }
-      int limit = MATCHES_PER_FACT * (facts.size() + 1);
-      if (session.fireAllRules(limit) >= limit) {
-        throw new IllegalStateException(
-            "the rules do not come to an end on " + facts.size() + " facts");
-      }
+      fire(session, facts.size());
       List<Finding> findings = new ArrayList<>();
       List<Precedent> precedents = new ArrayList<>();
       for (Object object : session.getObjects()) {
@@ -129,6 +134,7 @@ public final class Judge implements AutoCloseable {
           precedents.add(precedent);
         }
       }
+      findings = Stricter.joined(findings, rules);
       findings.sort(GRAVEST_FIRST);
       precedents.sort(
           Comparator.comparing((Precedent precedent) -> precedent.fact().subject())
@@ -140,6 +146,32 @@ public final class Judge implements AutoCloseable {
     }
   }
 
+  private static void fire(KieSession session, int facts) {
+    int limit = MATCHES_PER_FACT * (facts + 1);
+    try (Watchdog watchdog = Watchdog.over(session, PATIENCE)) {
+      if (session.fireAllRules(limit) >= limit || watchdog.hasBitten()) {
+        throw new EndlessRules(
+            "the rules do not come to an end on "
+                + facts
+                + " facts; "
+                + busiest(session)
+                + " spoke most");
+      }
+    }
+  }
+
+  private static String busiest(KieSession session) {
+    return session.getObjects().stream()
+        .filter(Finding.class::isInstance)
+        .map(finding -> ((Finding) finding).rule())
+        .collect(Collectors.groupingBy(rule -> rule, Collectors.counting()))
+        .entrySet()
+        .stream()
+        .max(Map.Entry.<String, Long>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+        .map(Map.Entry::getKey)
+        .orElse("none of them");
+  }
+
   /** Every rule in force, by id. */
   public Collection<Rule> rules() {
     return List.copyOf(rules.values());
@@ -148,6 +180,11 @@ public final class Judge implements AutoCloseable {
   /** The rule of this id. */
   public Optional<Rule> rule(String id) {
     return Optional.ofNullable(rules.get(id));
+  }
+
+  /** The rule of this id, or the one that has taken its place. */
+  public Optional<Rule> ruleOnceCalled(String id) {
+    return rule(id).or(() -> Optional.ofNullable(renamed.get(id)));
   }
 
   /** Whether some rule has a condition on the fit of parts of this kind. */

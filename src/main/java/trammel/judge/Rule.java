@@ -1,15 +1,20 @@
 package trammel.judge;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.drools.base.definitions.rule.impl.RuleImpl;
-import org.drools.base.rule.GroupElement;
-import org.drools.base.rule.Pattern;
-import org.drools.base.rule.RuleConditionElement;
+import org.drools.model.Condition;
+import org.drools.model.Pattern;
+import org.jspecify.annotations.Nullable;
+import trammel.book.Book;
+import trammel.book.KnownRule;
+import trammel.book.LawOutcome;
+import trammel.book.SheetRule;
+import trammel.book.Table;
 import trammel.catalog.PartKind;
 import trammel.fact.Fact;
 
@@ -29,6 +34,9 @@ import trammel.fact.Fact;
  * @param tries kinds of part that may settle it besides those it asks for
  * @param facts the facts it has a condition on
  * @param book the book it stands in
+ * @param stricterThan the rule that it tightens; null where it stands alone
+ * @param replaces earlier ids, whose waivers still count
+ * @param outcome what breaking it means, for a rule of the law; null for any other
  */
 public record Rule(
     String id,
@@ -43,37 +51,42 @@ public record Rule(
     List<String> settle,
     List<PartKind> tries,
     Set<Class<?>> facts,
-    String book) {
+    String book,
+    @Nullable String stricterThan,
+    List<String> replaces,
+    @Nullable LawOutcome outcome) {
 
-  static Rule of(org.kie.api.definition.rule.Rule compiled, String book) {
+  static Rule of(org.drools.model.Rule compiled, String book) {
     Map<String, Object> annotations = compiled.getMetaData();
-    Set<Class<?>> facts = new java.util.LinkedHashSet<>();
-    collect(((RuleImpl) compiled).getLhs(), facts);
+    Set<Class<?>> facts = new LinkedHashSet<>();
+    collect(compiled.getView(), facts);
     return new Rule(
         compiled.getName(),
-        text(compiled, annotations, "title"),
-        text(compiled, annotations, "says"),
+        text(compiled, "title"),
+        text(compiled, "says"),
         (String) annotations.getOrDefault("open", ""),
-        text(compiled, annotations, "reason"),
-        text(compiled, annotations, "source"),
-        Kind.named(text(compiled, annotations, "kind")),
-        text(compiled, annotations, "since"),
+        text(compiled, "reason"),
+        text(compiled, "source"),
+        Kind.named(text(compiled, "kind")),
+        text(compiled, "since"),
         annotations.containsKey("safetyCritical"),
         annotations.containsKey("settle")
-            ? List.of(text(compiled, annotations, "settle").split("; *"))
+            ? List.of(text(compiled, "settle").split("; *"))
             : List.of(),
         annotations.containsKey("tries")
-            ? Stream.of(text(compiled, annotations, "tries").split(", *"))
+            ? Stream.of(text(compiled, "tries").split(", *"))
                 .map(kind -> PartKind.valueOf(kind.toUpperCase(Locale.ROOT).replace('-', '_')))
                 .toList()
             : List.of(),
         Set.copyOf(facts),
-        book);
+        book,
+        null,
+        List.of(),
+        null);
   }
 
-  private static String text(
-      org.kie.api.definition.rule.Rule compiled, Map<String, Object> annotations, String name) {
-    Object value = annotations.get(name);
+  private static String text(org.drools.model.Rule compiled, String name) {
+    Object value = compiled.getMetaData().get(name);
     if (!(value instanceof String text) || text.isBlank()) {
       throw new IllegalStateException(
           "rule "
@@ -86,15 +99,49 @@ public record Rule(
     return text;
   }
 
-  private static void collect(RuleConditionElement element, Set<Class<?>> facts) {
-    if (element instanceof Pattern pattern
-        && pattern.getObjectType() instanceof org.drools.base.base.ClassObjectType type) {
-      if (Fact.class.isAssignableFrom(type.getClassType())) {
-        facts.add(type.getClassType());
+  private static void collect(Condition condition, Set<Class<?>> facts) {
+    if (condition instanceof Pattern<?> pattern) {
+      Class<?> type = pattern.getPatternVariable().getType();
+      if (Fact.class.isAssignableFrom(type)) {
+        facts.add(type);
       }
-    } else if (element instanceof GroupElement group) {
-      group.getChildren().forEach(child -> collect(child, facts));
     }
+    condition.getSubConditions().forEach(inner -> collect(inner, facts));
+  }
+
+  static Rule of(SheetRule rule, Book book) {
+    return of(rule, SheetModel.facts(rule), book);
+  }
+
+  static Rule of(Table table, Book book) {
+    return of(table.rule(), SheetModel.facts(table), book);
+  }
+
+  private static Rule of(SheetRule rule, Set<Class<?>> facts, Book book) {
+    return new Rule(
+        rule.id(),
+        rule.title(),
+        rule.says(),
+        rule.open(),
+        rule.reason(),
+        rule.source(),
+        Kind.named(rule.kind().toString()),
+        rule.since().toString(),
+        rule.safetyCritical(),
+        rule.settle(),
+        List.of(),
+        facts,
+        book.name(),
+        rule.stricterThan(),
+        rule.replaces(),
+        rule.outcome());
+  }
+
+  /** What a sheet must know of it to tighten it. */
+  KnownRule known() {
+    Set<Class<? extends Fact>> about = new LinkedHashSet<>();
+    facts.forEach(fact -> about.add(fact.asSubclass(Fact.class)));
+    return new KnownRule(id, about, safetyCritical);
   }
 
   /** The group its id begins with. */

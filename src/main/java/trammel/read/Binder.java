@@ -75,6 +75,7 @@ public final class Binder {
       case RECORD -> mapping(node).map(map -> record(shape.type(), map, scope, null)).orElse(null);
       case VARIANT -> mapping(node).map(map -> variant(shape.type(), map, scope)).orElse(null);
       case PLACE -> node.place();
+      case NODE -> node;
     };
   }
 

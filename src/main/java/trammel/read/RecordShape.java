@@ -179,7 +179,7 @@ public final class RecordShape {
       case YES_NO -> shape.type().isPrimitive();
       case RECORD ->
           of(shape.type()).components.stream().noneMatch(c -> c.required() || c.takesKey());
-      case TEXT, COUNT, DATE, CHOICE, TOKEN, VARIANT -> false;
+      case TEXT, COUNT, DATE, CHOICE, TOKEN, VARIANT, NODE -> false;
     };
   }
 

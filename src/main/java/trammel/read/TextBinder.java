@@ -133,7 +133,7 @@ final class TextBinder {
               ? "a quantity"
               : Words.withArticle(component.measured().value().words()) + " with its unit";
       case LIST -> "a list";
-      case MAP, RECORD, VARIANT, PLACE -> "keys and values";
+      case MAP, RECORD, VARIANT, PLACE, NODE -> "keys and values";
     };
   }
 }

@@ -37,7 +37,9 @@ public record TypeShape(
     RECORD,
     /** A sealed interface of records. */
     VARIANT,
-    PLACE
+    PLACE,
+    /** The piece of the file itself, for its owner to look into. */
+    NODE
   }
 
   /**
@@ -79,6 +81,8 @@ public record TypeShape(
       return Kind.DATE;
     } else if (type == Place.class) {
       return Kind.PLACE;
+    } else if (type == Node.class) {
+      return Kind.NODE;
     } else if (parser(type) != null) {
       return Kind.TOKEN;
     } else if (type.isEnum()) {

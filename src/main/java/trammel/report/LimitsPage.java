@@ -89,7 +89,7 @@ public final class LimitsPage {
   }
 
   private String said(Finding finding) {
-    Sentences sentences = new Sentences(finding, judge.rule(finding.rule()).orElseThrow());
+    Sentences sentences = new Sentences(finding, judge.rule(finding.told().by()).orElseThrow());
     return finding.fact().subject().words().toLowerCase(Locale.ROOT) + ": " + sentences.sentence();
   }
 

@@ -10,8 +10,20 @@ import trammel.quantity.Comparison;
 import trammel.quantity.Decision;
 import trammel.remedy.Remedy;
 
-/** A finding with what would settle it and what it does to the verdict. */
-record Outcome(Finding finding, Rule rule, List<Remedy> remedies, Optional<Report.Waived> waived) {
+/**
+ * A finding with what would settle it and what it does to the verdict.
+ *
+ * @param rule the rule whose identity and safety flag it bears
+ * @param words the rule in whose words it is told: that one, or a stricter one
+ * @param stricter the stricter rules that found it too or in its stead
+ */
+record Outcome(
+    Finding finding,
+    Rule rule,
+    Rule words,
+    List<Rule> stricter,
+    List<Remedy> remedies,
+    Optional<Report.Waived> waived) {
   private static final String SETTING = "setting";
 
   /** The verdict that this finding alone would give; none where it changes nothing. */
@@ -48,12 +60,22 @@ record Outcome(Finding finding, Rule rule, List<Remedy> remedies, Optional<Repor
   private Stream<String> settings() {
     return finding.decision() == Decision.ABSENT && finding.kind() == Kind.UNPROVEN
         ? Stream.of("get what is missing first (see what to measure)")
-        : rule.settle().stream();
+        : words.settle().stream();
+  }
+
+  /** Why it matters, with the reasons of stricter rules, which say whose they are. */
+  private String reason() {
+    StringBuilder reason = new StringBuilder(rule.reason());
+    for (Rule other : stricter) {
+      reason.append(" The book ").append(other.book()).append(" is stricter here: ");
+      reason.append(other.title()).append(". ").append(other.reason());
+    }
+    return reason.toString();
   }
 
   /** It as reports hold it, not yet numbered. */
   Report.Item item() {
-    Sentences sentences = new Sentences(finding, rule);
+    Sentences sentences = new Sentences(finding, words);
     Comparison comparison = finding.comparison();
     boolean numbers = comparison != null;
     return new Report.Item(
@@ -70,7 +92,7 @@ record Outcome(Finding finding, Rule rule, List<Remedy> remedies, Optional<Repor
         numbers ? Figures.number(comparison.limit()) : null,
         numbers ? Figures.number(comparison.margin()) : null,
         numbers ? comparison.quantity().dimension().unit().symbol() : null,
-        rule.reason(),
+        reason(),
         rule.source(),
         rule.safetyCritical(),
         verdict().isPresent(),

@@ -75,7 +75,13 @@ public final class Reporter {
   }
 
   private Outcome outcome(Finding finding) {
-    return new Outcome(finding, rule(finding.rule()), remedies.of(finding), waivers.of(finding));
+    return new Outcome(
+        finding,
+        rule(finding.rule()),
+        rule(finding.told().by()),
+        finding.told().also().stream().map(this::rule).toList(),
+        remedies.of(finding),
+        waivers.of(finding));
   }
 
   private Rule rule(String id) {

@@ -22,6 +22,7 @@ import trammel.read.Words;
 /** What a finding says, in words a parts counter reads. */
 final class Sentences {
   private static final Pattern NAME = Pattern.compile("\\{([a-z-]+)(%?)}");
+  private static final String NOT_STATED = "not stated";
   private static final Formula SHORT = new Formula("short by", "−margin", "definition");
 
   private final Finding finding;
@@ -60,7 +61,7 @@ final class Sentences {
 
   private String whyOpen() {
     Comparison comparison = finding.comparison();
-    if (comparison == null) {
+    if (comparison == null || !comparison.decision().isOpen()) {
       return "a mark or name that decides it is not known";
     }
     if (comparison.decision() == Decision.ABSENT) {
@@ -104,6 +105,10 @@ final class Sentences {
     if (finding.need() != null && name.equals("need")) {
       return finding.need().kind().words();
     }
+    String result = finding.told().results().get(name);
+    if (result != null) {
+      return result.isBlank() ? NOT_STATED : result;
+    }
     Optional<String> component = component(finding.fact(), name, percent);
     if (component.isEmpty() && comparison != null && name.equals("limit")) {
       return text(comparison.limit(), percent);
@@ -129,7 +134,7 @@ final class Sentences {
 
   private static String text(@Nullable Object value, boolean percent) {
     if (value == null) {
-      return "not stated";
+      return NOT_STATED;
     }
     if (value instanceof Quantity quantity) {
       return percent ? Figures.percent(quantity) : Figures.text(quantity);
@@ -146,7 +151,7 @@ final class Sentences {
     if (value instanceof Enum<?> choice) {
       return choice.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
-    return value.toString().isBlank() ? "not stated" : value.toString();
+    return value.toString().isBlank() ? NOT_STATED : value.toString();
   }
 
   static String upperFirst(String text) {

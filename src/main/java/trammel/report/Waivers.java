@@ -22,22 +22,43 @@ final class Waivers {
   Waivers(List<Waiver> waivers, List<Finding> findings, Judge judge, LocalDate on) {
     Set<String> found = findings.stream().map(Finding::identity).collect(Collectors.toSet());
     for (Waiver waiver : waivers) {
-      Optional<String> refused = refusal(waiver, found, judge, on);
+      String identity = identity(waiver, judge);
+      Optional<String> refused = refusal(waiver, identity, found, judge, on);
       if (refused.isPresent()) {
         notices.add(
             "The waiver of " + waiver.finding() + " (" + waiver.place() + ") " + refused.get());
       } else {
+        if (!identity.equals(waiver.finding())) {
+          notices.add(
+              "The waiver of "
+                  + waiver.finding()
+                  + " ("
+                  + waiver.place()
+                  + ") counts for "
+                  + identity
+                  + ", as the rule is called now.");
+        }
         valid.put(
-            waiver.finding(),
-            new Report.Waived(waiver.reason(), waiver.decidedBy(), waiver.lastDay()));
+            identity, new Report.Waived(waiver.reason(), waiver.decidedBy(), waiver.lastDay()));
       }
     }
   }
 
+  /** The finding that is waived, under the name that its rule has now. */
+  private static String identity(Waiver waiver, Judge judge) {
+    String id = ruleOf(waiver);
+    String subject = waiver.finding().substring(id.length());
+    return judge.ruleOnceCalled(id).map(Rule::id).orElse(id) + subject;
+  }
+
+  private static String ruleOf(Waiver waiver) {
+    return waiver.finding().split("@", 2)[0];
+  }
+
   private static Optional<String> refusal(
-      Waiver waiver, Set<String> found, Judge judge, LocalDate on) {
-    String id = waiver.finding().split("@", 2)[0];
-    Optional<Rule> rule = judge.rule(id);
+      Waiver waiver, String identity, Set<String> found, Judge judge, LocalDate on) {
+    String id = ruleOf(waiver);
+    Optional<Rule> rule = judge.ruleOnceCalled(id);
     if (rule.isEmpty()) {
       List<String> known = judge.rules().stream().map(Rule::id).toList();
       return Optional.of(
@@ -50,7 +71,7 @@ final class Waivers {
     if (on.isAfter(waiver.lastDay())) {
       return Optional.of("does not count: its last day was " + waiver.lastDay() + ".");
     }
-    return found.contains(waiver.finding())
+    return found.contains(identity)
         ? Optional.empty()
         : Optional.of("is not needed: nothing of the kind is found.");
   }

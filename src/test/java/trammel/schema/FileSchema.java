@@ -148,6 +148,7 @@ final class FileSchema {
           reference(name(shape.type()), shape.type(), () -> mapping(shape.type(), null, ""));
       case VARIANT -> reference(name(shape.type()), shape.type(), () -> variants(shape.type()));
       case PLACE -> throw new IllegalStateException("a place is not written");
+      case NODE -> node();
     };
   }
 

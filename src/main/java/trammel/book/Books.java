@@ -1,0 +1,167 @@
+package trammel.book;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import trammel.read.Binder;
+import trammel.read.MapNode;
+import trammel.read.Node;
+import trammel.read.Place;
+import trammel.read.Problems;
+import trammel.read.Words;
+import trammel.read.YamlReader;
+import trammel.vocabulary.Version;
+import trammel.vocabulary.Vocabulary;
+
+/** Reads rule books, checks them, and checks them against each other. */
+public final class Books {
+  private static final String MANIFEST = "book.yaml";
+  private static final String RULES = ".rules.yaml";
+
+  private final Problems problems;
+
+  private Books(Problems problems) {
+    this.problems = problems;
+  }
+
+  /**
+   * Reads books.
+   *
+   * @param known the rules that are in force whatever books are read
+   * @throws trammel.read.UnreadableFile with everything that is wrong with any of them
+   */
+  public static List<Book> read(List<? extends BookFolder> folders, Collection<KnownRule> known) {
+    Problems problems = new Problems();
+    Books reader = new Books(problems);
+    List<Book> books = new ArrayList<>();
+    for (BookFolder folder : folders) {
+      Book book = reader.book(folder);
+      if (book != null) {
+        books.add(book);
+      }
+    }
+    new BookCheck(known, problems).check(books);
+    problems.refuseIfAny();
+    return books;
+  }
+
+  private @Nullable Book book(BookFolder folder) {
+    List<String> names = folder.names(problems);
+    if (!names.contains(MANIFEST)) {
+      if (!names.isEmpty() || problems.isEmpty()) {
+        problems.add(
+            Place.of(folder.shownAs()),
+            "no " + MANIFEST + " in this folder; expected one",
+            "A book is a folder with a " + MANIFEST + " and sheets NAME" + RULES + ".");
+      }
+      return null;
+    }
+    Manifest manifest = manifest(folder);
+    if (manifest == null) {
+      return null;
+    }
+    List<String> sheets = names.stream().filter(name -> name.endsWith(RULES)).toList();
+    if (sheets.isEmpty() || sheets.size() > Limits.FILES) {
+      problems.add(
+          manifest.place(),
+          sheets.size() + " rule sheets in the folder; expected 1 to " + Limits.FILES,
+          "Name sheets NAME" + RULES + ".");
+      return null;
+    }
+    List<SheetRule> rules = new ArrayList<>();
+    List<Table> tables = new ArrayList<>();
+    List<Default> defaults = new ArrayList<>();
+    int found = 0;
+    for (String name : sheets) {
+      Optional<SheetFile> sheet =
+          tree(folder, name).flatMap(node -> Binder.bind(SheetFile.class, node, problems));
+      if (sheet.isEmpty()) {
+        continue;
+      }
+      found += sheet.get().rules().size() + sheet.get().tables().size();
+      if (found > Limits.RULES) {
+        problems.add(
+            Place.of(folder.shownAs(name)),
+            "more than " + Limits.RULES + " rules in one book; expected fewer",
+            "Make several books of it, each for its vehicles.");
+        return null;
+      }
+      RuleReader reader = new RuleReader(manifest, problems);
+      sheet.get().rules().forEach(entry -> add(rules, reader.read(entry)));
+      TableReader table = new TableReader(manifest, folder, problems);
+      sheet.get().tables().forEach(entry -> add(tables, table.read(entry)));
+      DefaultReader value = new DefaultReader(problems);
+      sheet.get().defaults().forEach(entry -> add(defaults, value.read(entry)));
+    }
+    return new Book(manifest, rules, tables, defaults);
+  }
+
+  private static <T> void add(List<T> to, @Nullable T read) {
+    if (read != null) {
+      to.add(read);
+    }
+  }
+
+  private Optional<Node> tree(BookFolder folder, String name) {
+    return folder
+        .read(name, Limits.FILE, problems)
+        .flatMap(bytes -> YamlReader.parse(folder.shownAs(name), bytes, problems));
+  }
+
+  private @Nullable Manifest manifest(BookFolder folder) {
+    Node node = tree(folder, MANIFEST).orElse(null);
+    if (node == null) {
+      return null;
+    }
+    Manifest manifest = Binder.bind(Manifest.class, node, problems).orElse(null);
+    if (manifest == null) {
+      return null;
+    }
+    Ids.book(manifest.name(), place(node, "book"), problems);
+    if (manifest.name().equals("base")) {
+      problems.add(
+          place(node, "book"), "a book called base; expected another name", "Rename the book.");
+    }
+    Version newest = Vocabulary.version();
+    if (manifest.vocabulary().compareTo(newest) > 0) {
+      problems.add(
+          place(node, "vocabulary"),
+          "book "
+              + manifest.name()
+              + " is written against vocabulary "
+              + manifest.vocabulary()
+              + "; this program knows "
+              + newest,
+          "Use a newer program, or the book's older version.");
+    }
+    law(manifest, node);
+    return manifest;
+  }
+
+  private void law(Manifest manifest, Node node) {
+    Map<String, Boolean> written = new HashMap<>();
+    written.put("place", manifest.of() != null);
+    written.put("authority", manifest.authority() != null);
+    written.put("read-on", manifest.readOn() != null);
+    boolean law = manifest.kind() == Manifest.Kind.LAW;
+    written.forEach(
+        (key, there) -> {
+          if (there != law) {
+            problems.add(
+                place(node, law ? "kind" : key),
+                law
+                    ? "a book of the law without " + Words.quoted(key)
+                    : "the key " + Words.quoted(key) + " in a book of kind shop",
+                law ? "Add a line \"" + key + ": …\"." : "Remove it, or write kind: law.");
+          }
+        });
+  }
+
+  private static Place place(Node node, String key) {
+    return node instanceof MapNode map ? map.get(key).orElse(node).place() : node.place();
+  }
+}

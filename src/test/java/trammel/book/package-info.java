@@ -1,0 +1,3 @@
+/** Rule books of sheets. */
+@org.jspecify.annotations.NullMarked
+package trammel.book;

@@ -1,0 +1,3 @@
+/** The names that rules use. */
+@org.jspecify.annotations.NullMarked
+package trammel.vocabulary;
