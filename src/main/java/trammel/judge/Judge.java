@@ -20,6 +20,7 @@ import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.KieSessionsPool;
 import trammel.book.Book;
+import trammel.book.FactSet;
 import trammel.book.KnownRule;
 import trammel.catalog.PartKind;
 import trammel.fact.Fact;
@@ -124,6 +125,7 @@ public final class Judge implements AutoCloseable {
           session.insert(fact);
         }
       }
+      Beside.lay(FactSet.of(facts), session);
       fire(session, facts.size());
       List<Finding> findings = new ArrayList<>();
       List<Precedent> precedents = new ArrayList<>();

@@ -141,7 +141,7 @@ final class SheetModel {
 
   private static void conclude(SheetRule rule, JoinStates states, Drools drools, Fact about) {
     RuleContext context = (RuleContext) drools;
-    FactSet beside = beside(context, facts(rule));
+    FactSet beside = Beside.of(context);
     Decision decision = rule.whole().decide(about, states.exactly(beside.around(about)));
     if (decision == Decision.MET) {
       return;
@@ -163,27 +163,19 @@ final class SheetModel {
     return Kind.named(rule.kind().toString());
   }
 
-  /** Facts are not changed while rules fire, so what stands beside a fact is what was inserted. */
-  private static FactSet beside(RuleContext context, Set<Class<?>> types) {
-    Collection<? extends Object> objects =
-        context.getKieRuntime().getObjects(object -> types.contains(object.getClass()));
-    return FactSet.of(objects.stream().map(Fact.class::cast).toList());
-  }
-
   private void add(Table table) {
     Variable<Fact> about = declared(table.rule().about(), "$about");
-    Set<Class<?>> facts = facts(table);
     model.addRule(
         rule(packageName, table.rule().id())
             .metadata("kind", table.rule().kind().toString())
             .build(
                 pattern(about).expr("judged by table " + table.rule().id(), fact -> true),
-                on(about).execute((drools, fact) -> conclude(table, facts, drools, fact))));
+                on(about).execute((drools, fact) -> conclude(table, drools, fact))));
   }
 
-  private static void conclude(Table table, Set<Class<?>> facts, Drools drools, Fact about) {
+  private static void conclude(Table table, Drools drools, Fact about) {
     RuleContext context = (RuleContext) drools;
-    TableRuling ruling = Interpreter.judge(table, about, beside(context, facts));
+    TableRuling ruling = Interpreter.judge(table, about, Beside.of(context));
     if (ruling.kind() != null) {
       Kind own = Kind.named(ruling.kind().toString().toLowerCase(Locale.ROOT));
       Conclude.insert(

@@ -184,17 +184,18 @@ final class TreeBuilder {
   /** Anchors, aliases and tags show in the source at the very place where a value begins. */
   private void refuseMarks(Place place) {
     TokenStreamLocation at = parser.currentTokenLocation();
-    String mark = mark(at.getCharOffset());
-    switch (source.codePoint(at.getCharOffset())) {
-      case '&' -> problems.add(place, "the anchor " + mark + "; expected a plain value", WRITE_OUT);
+    long offset = at.getCharOffset();
+    switch (source.codePoint(offset)) {
+      case '&' ->
+          problems.add(place, "the anchor " + mark(offset) + "; expected a plain value", WRITE_OUT);
       case '*' -> {
-        problems.add(place, "the alias " + mark + "; expected a plain value", WRITE_OUT);
+        problems.add(place, "the alias " + mark(offset) + "; expected a plain value", WRITE_OUT);
         misleading = true;
       }
       case '!' ->
           problems.add(
               place,
-              "the tag " + mark + "; expected a plain value",
+              "the tag " + mark(offset) + "; expected a plain value",
               "Remove it; what a value is follows from its key.");
       default -> {}
     }

@@ -109,8 +109,10 @@ class TableTest {
   @Test
   void rowsMayStandInAFileBesideTheSheet() {
     String csv =
-        "clearance.change,clearance.station,outcome,trimming\n"
-            + "0 mm..10 mm,-,conflict,\"lip, seam\"\n";
+        """
+        clearance.change,clearance.station,outcome,trimming
+        0 mm..10 mm,-,conflict,"lip, seam"
+        """;
     TestBook book =
         TestBook.shop("seen", sheet("range", "first", "csv: seen.csv", "5 mm"))
             .with("seen.csv", csv);
