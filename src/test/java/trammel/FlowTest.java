@@ -24,6 +24,8 @@ class FlowTest {
         .consideringOnlyDependenciesInLayers()
         .layer("derive")
         .definedBy("trammel.derive..")
+        .layer("compare")
+        .definedBy("trammel.compare..")
         .layer("judge")
         .definedBy("trammel.judge..")
         .layer("remedy")
@@ -40,8 +42,10 @@ class FlowTest {
         .mayOnlyBeAccessedByLayers("report", "cli")
         .whereLayer("judge")
         .mayOnlyBeAccessedByLayers("remedy", "report", "cli")
+        .whereLayer("compare")
+        .mayOnlyBeAccessedByLayers("report", "cli")
         .whereLayer("derive")
-        .mayOnlyBeAccessedByLayers("remedy", "report", "cli")
+        .mayOnlyBeAccessedByLayers("compare", "remedy", "report", "cli")
         .check(PROGRAM);
   }
 

@@ -38,6 +38,7 @@ import trammel.read.Words;
       WorkingCommand.class,
       AlignCommand.class,
       LimitsCommand.class,
+      CompareCommand.class,
       CatalogCommand.class,
       RulesCommand.class
     },
