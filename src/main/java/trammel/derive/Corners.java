@@ -301,12 +301,7 @@ final class Corners {
 
   private WheelAlignment rack(Position position, List<Printout> printouts) {
     Quantity lift = heights.lift(position);
-    Quantity height =
-        build.measurements().heights().stream()
-            .filter(h -> h.at() == position && h.state() == State.AS_FOUND)
-            .map(BuildSheet.FenderHeight::height)
-            .findFirst()
-            .orElse(profile.fenderHeight());
+    Quantity height = heights.found(position);
     return RackAlignment.of(
         printouts,
         profile.alignment(),

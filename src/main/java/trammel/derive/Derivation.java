@@ -24,11 +24,13 @@ public final class Derivation {
   private final Map<Position, WheelEnd> before = new EnumMap<>(Position.class);
   private final Map<Position, WheelEnd> after = new EnumMap<>(Position.class);
   private final Map<Axle, Corners> corners = new EnumMap<>(Axle.class);
+  private final VehicleLoads loads;
   private final Map<Axle, AxleRide> rides = new EnumMap<>(Axle.class);
 
   Derivation(Build build, LocalDate on) {
     this.build = build;
     this.on = on;
+    this.loads = new VehicleLoads(build);
     for (Position position : Position.values()) {
       before.put(position, new WheelEnd(build.before(position), figures));
       after.put(position, new WheelEnd(build.after(position), figures, build.trial()));
@@ -50,6 +52,10 @@ public final class Derivation {
     new HubFacts(derivation).add();
     new TireFacts(derivation).add();
     new HeightFacts(derivation).add();
+    new LiftClaims(derivation, new HeightFacts(derivation)).add();
+    new SpringSeats(derivation).add();
+    new LoadFacts(derivation).add();
+    new FluidFacts(derivation).add();
     new ClearanceFacts(derivation).add();
     new AlignmentFacts(derivation).add();
     new LinkageFacts(derivation).add();
@@ -59,6 +65,11 @@ public final class Derivation {
     new VehicleFacts(derivation).add();
     new OrderFacts(derivation).add();
     return derivation;
+  }
+
+  /** What axles and wheels carry. */
+  VehicleLoads loads() {
+    return loads;
   }
 
   WheelEnd before(Position position) {

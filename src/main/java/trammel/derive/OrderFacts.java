@@ -78,7 +78,8 @@ final class OrderFacts {
       }
       return each;
     }
-    boolean oneForAll = line.part().kind() == PartKind.BODY_LIFT_KIT;
+    boolean oneForAll =
+        line.part().kind() == PartKind.BODY_LIFT_KIT || line.part().kind() == PartKind.ACCESSORY;
     boolean oneAnAxle =
         line.part().kind() == PartKind.PANHARD_BAR
             || line.part().kind() == PartKind.PANHARD_BRACKET;

@@ -1,7 +1,5 @@
 package trammel.derive;
 
-import trammel.build.BuildSheet.FenderHeight;
-import trammel.build.BuildSheet.State;
 import trammel.quantity.Constants;
 import trammel.quantity.Formula;
 import trammel.quantity.Quantity;
@@ -18,6 +16,8 @@ import trammel.subject.Position;
 record RideChange(Quantity surveyed, Quantity found, Quantity proposed) {
   private static final Formula FOUND =
       new Formula("travel as found", "book height − height as found", "definition");
+  private static final Formula SINCE =
+      new Formula("travel as found", "−what raises it since book, by the balance", "definition");
   private static final Formula PROPOSED =
       new Formula("travel as proposed", "travel as found − suspension lift", "definition");
   private static final Quantity NONE = Constants.mm(0).called("travel as surveyed");
@@ -25,12 +25,10 @@ record RideChange(Quantity surveyed, Quantity found, Quantity proposed) {
   static RideChange of(Derivation derivation, HeightFacts heights, Position position) {
     Quantity book = derivation.build.vehicle().axle(position.axle().orElseThrow()).fenderHeight();
     Quantity found =
-        derivation.build.measurements().heights().stream()
-            .filter(height -> height.at() == position && height.state() == State.AS_FOUND)
-            .map(FenderHeight::height)
-            .findFirst()
+        heights
+            .measured(position)
             .map(height -> FOUND.linear(1, book, -1, height))
-            .orElse(NONE);
+            .orElseGet(() -> SINCE.linear(-1, heights.sinceBook(position)));
     return new RideChange(NONE, found, PROPOSED.linear(1, found, -1, heights.lift(position)));
   }
 }

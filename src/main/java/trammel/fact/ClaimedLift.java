@@ -16,6 +16,8 @@ import trammel.subject.Subject;
  * @param axleLoad axle load that it was stated at
  * @param load axle load of this vehicle
  * @param loadDifference how far apart they are
+ * @param balance lift over book height at the claim's load by the balance of forces
+ * @param liftDifference how far the claim and the balance are apart
  */
 @Fact.Since("0.1")
 public record ClaimedLift(
@@ -26,5 +28,7 @@ public record ClaimedLift(
     @Measured(value = LENGTH, name = "claimed lift") Quantity claim,
     @Measured(value = MASS, name = "axle load of the claim") Quantity axleLoad,
     @Measured(value = MASS, name = "axle load") Quantity load,
-    @Measured(value = MASS, name = "axle load against the claim's") Quantity loadDifference)
+    @Measured(value = MASS, name = "axle load against the claim's") Quantity loadDifference,
+    @Measured(value = LENGTH, name = "lift by the balance") Quantity balance,
+    @Measured(value = LENGTH, name = "claim against balance") Quantity liftDifference)
     implements Fact {}

@@ -16,7 +16,8 @@ public enum Dimension {
   RATIO,
   TIME,
   VOLUME,
-  VOLTAGE;
+  VOLTAGE,
+  FREQUENCY;
 
   /** The unit every value of this dimension is kept in. */
   public Unit unit() {
@@ -33,6 +34,7 @@ public enum Dimension {
       case TIME -> Unit.DAY;
       case VOLUME -> Unit.LITER;
       case VOLTAGE -> Unit.VOLT;
+      case FREQUENCY -> Unit.HERTZ;
     };
   }
 
@@ -46,7 +48,7 @@ public enum Dimension {
       case RATE -> Optional.of(Unit.POUND_FORCE_PER_INCH);
       case SPEED -> Optional.of(Unit.MILE_PER_HOUR);
       case TORQUE -> Optional.of(Unit.POUND_FORCE_FOOT);
-      case ANGLE, RATIO, TIME, VOLUME, VOLTAGE -> Optional.empty();
+      case ANGLE, RATIO, TIME, VOLUME, VOLTAGE, FREQUENCY -> Optional.empty();
     };
   }
 

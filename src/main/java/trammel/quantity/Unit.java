@@ -45,7 +45,8 @@ public enum Unit {
   YEAR(Dimension.TIME, 365.25, "year", "years"),
   LITER(Dimension.VOLUME, 1, "l", "L", "liter", "liters"),
   VOLT(Dimension.VOLTAGE, 1, "V"),
-  MILLIVOLT(Dimension.VOLTAGE, 0.001, "mV");
+  MILLIVOLT(Dimension.VOLTAGE, 0.001, "mV"),
+  HERTZ(Dimension.FREQUENCY, 1, "Hz");
 
   private static final Map<String, Unit> BY_NAME = new HashMap<>();
 

@@ -23,6 +23,7 @@ import trammel.catalog.WheelPart.Tire;
 import trammel.catalog.WheelPart.Wheel;
 import trammel.derive.Derivation;
 import trammel.fact.Fact;
+import trammel.fact.FluidLoad;
 import trammel.judge.Finding;
 import trammel.judge.Judge;
 import trammel.judge.Judgement;
@@ -67,6 +68,9 @@ public final class Remedies {
    */
   public List<Remedy> of(Finding finding) {
     List<Position> at = positions(finding);
+    if (finding.decides() && finding.fact() instanceof FluidLoad) {
+      return ofPressure(finding, at);
+    }
     boolean work = finding.kind() == Kind.COMPANION && finding.need() == null;
     if (!finding.decides() || at.isEmpty() || work) {
       return List.of();
@@ -94,6 +98,22 @@ public final class Remedies {
             new Remedy(
                 "part", kind.words() + " " + String.join(", ", found), List.copyOf(numbers)));
       }
+    }
+    return List.copyOf(remedies);
+  }
+
+  /** Parts that take load from the fluid or give it back, with what each leaves. */
+  private List<Remedy> ofPressure(Finding finding, List<Position> at) {
+    List<Remedy> remedies = new ArrayList<>();
+    for (PartKind kind : PressureRemedies.KINDS) {
+      List<PressureRemedies.Left> all = new ArrayList<>();
+      for (Part part : catalog.parts().values()) {
+        if (part.kind() == kind && suits(part, at) && settles(finding, judged(List.of(part), at))) {
+          PressureRemedies.left(part, finding, Derivation.facts(variant(List.of(part), at), on))
+              .ifPresent(all::add);
+        }
+      }
+      PressureRemedies.remedy(kind, all).ifPresent(remedies::add);
     }
     return List.copyOf(remedies);
   }
@@ -207,11 +227,18 @@ public final class Remedies {
       for (Part part : parts) {
         Side hand = part.listing().hand();
         if (hand == null || position.side().filter(hand::equals).isPresent()) {
-          proposed.compute(position, (key, now) -> (now == null ? Equipment.NONE : now).with(part));
+          proposed.compute(
+              position, (key, now) -> instead(now == null ? Equipment.NONE : now, part));
         }
       }
     }
     return build.proposing(proposed);
+  }
+
+  /** A spring spacer is tried in the place of another: no remedy stacks them. */
+  private static Equipment instead(Equipment now, Part part) {
+    return (part.kind() == PartKind.SPRING_SPACER ? now.without(PartKind.SPRING_SPACER) : now)
+        .with(part);
   }
 
   /** What decides with a part in place; tried once, since many findings ask for the same trial. */

@@ -44,6 +44,7 @@ class DemoTest {
           companion tire.pressure-for-load@rear
           companion tire.meter-under-reads@vehicle
           possibly clearance.frame-rail-close@front-left:frame-rail
+      cairnback-loaded.build | 4
       cairnback-locks.build | 0
           waived order.lock-key@order:WL-1215-R
       cairnback-on-waivers.build | 5
@@ -125,13 +126,18 @@ class DemoTest {
           unproven clearance.rear-mount@front-left:rear-mount
           hold order.hold-order@order:SI-1885-CC
       skerrow-raised-mildly.build | 0
+          caution height.pressure-firm@front-left
           caution steering.set-alignment@front-left
       skerrow-raised-to-the-stop.build | 3
+          companion height.pressure-high@front-left
+          companion height.pressure-high@rear-right
           alignment steering.caster-window@front-left
           alignment steering.camber-window@front-right
           possibly driveline.bar-shift-note@rear
       skerrow-raised-with-arms.build | 0
           caution steering.set-alignment@front-right
+      skerrow-raised-with-spacers.build | 0
+          caution height.spacer-law@front-left:LS-SK-F20
       skerrow-rub-at-lock.build | 5
           conflict clearance.rear-mount@front-left:rear-mount
           conflict clearance.rear-mount@front-right:rear-mount

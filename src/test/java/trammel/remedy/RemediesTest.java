@@ -24,6 +24,7 @@ import trammel.build.Equipment;
 import trammel.catalog.Catalog;
 import trammel.catalog.CatalogFiles;
 import trammel.catalog.Part;
+import trammel.catalog.PartKind;
 import trammel.derive.Derivation;
 import trammel.judge.Finding;
 import trammel.judge.Judge;
@@ -122,8 +123,13 @@ class RemediesTest {
                 finding.about(line.part().number()) && line.at().stream().anyMatch(at::contains))
         .forEach(line -> line.at().stream().filter(p -> p != Position.SPARE).forEach(at::add));
     Map<Position, Equipment> proposed = new EnumMap<>(build.proposed());
-    at.forEach(position -> proposed.put(position, build.after(position).with(part)));
+    at.forEach(position -> proposed.put(position, instead(build.after(position), part)));
     return build.proposing(proposed);
+  }
+
+  /** A spring spacer takes the place of another: no remedy stacks them. */
+  private static Equipment instead(Equipment now, Part part) {
+    return (part.kind() == PartKind.SPRING_SPACER ? now.without(part.kind()) : now).with(part);
   }
 
   private static Set<String> deciding(Judgement judgement) {

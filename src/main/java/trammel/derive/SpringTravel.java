@@ -1,0 +1,225 @@
+package trammel.derive;
+
+import static trammel.quantity.Dimension.LENGTH;
+import static trammel.quantity.Dimension.RATIO;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.hipparchus.CalculusFieldElement;
+import org.hipparchus.analysis.differentiation.Gradient;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.util.Binary64;
+import org.hipparchus.util.Binary64Field;
+import org.jspecify.annotations.Nullable;
+import trammel.catalog.AxleProfile;
+import trammel.catalog.AxleProfile.Layout;
+import trammel.catalog.Linkage.MountProfile;
+import trammel.geometry.DoubleWishbone;
+import trammel.geometry.HardPoint;
+import trammel.geometry.HardPoints;
+import trammel.geometry.Heading;
+import trammel.geometry.MotionRatio;
+import trammel.geometry.Mount;
+import trammel.geometry.Pose;
+import trammel.geometry.Posed;
+import trammel.geometry.WheelTravel;
+import trammel.physics.SpringPath;
+import trammel.quantity.Absence;
+import trammel.quantity.Formula;
+import trammel.quantity.Instrument;
+import trammel.quantity.Quantity;
+
+/**
+ * How the seats of a spring part as the wheel hangs lower: from the hard points where corner and
+ * spring are surveyed, else by one motion ratio. Travel is the rise of the wheel's center against
+ * the body from book height (mm). A replacement upper arm is taken to lead the wheel as the book's.
+ */
+final class SpringTravel {
+  private static final Formula SEATS =
+      new Formula(
+          "room for the spring", "room at book height − motion ratio · travel", "definition");
+  private static final Formula BY_POINTS =
+      new Formula(
+          "room for the spring",
+          "by the hard points of corner and spring",
+          "closed form of the linkage");
+  private static final Formula RATIO_BY_POINTS =
+      new Formula(
+          "motion ratio of the spring",
+          "by the hard points of corner and spring",
+          "closed form of the linkage");
+  private static final Heading<Binary64> STRAIGHT = new Heading.Reset<>(new Binary64(0));
+
+  private final AxleProfile axle;
+
+  SpringTravel(AxleProfile axle) {
+    this.axle = axle;
+  }
+
+  /**
+   * Where the seats are at a travel.
+   *
+   * @param seats distance of the seats, with whatever lies between them (mm)
+   * @param ratio spring travel over wheel travel there
+   */
+  record Stand(Quantity seats, Quantity ratio) {}
+
+  /** Whether corner and spring are surveyed. */
+  boolean surveyed() {
+    return axle.layout() == Layout.DOUBLE_WISHBONE
+        && CornerModel.complete(axle.linkage())
+        && mount() != null
+        && axle.alignment().asSurveyed().camber().isKnown()
+        && axle.alignment().asSurveyed().toe().isKnown()
+        && axle.linkage().points().values().stream().allMatch(SurveyedShape::known);
+  }
+
+  private @Nullable MountProfile mount() {
+    MountProfile mount = axle.linkage().spring();
+    boolean known =
+        mount != null && Stream.of(mount.body(), mount.moving()).allMatch(SurveyedShape::known);
+    return known ? mount : null;
+  }
+
+  /** Where the seats are at a travel, with the travel's own uncertainty. */
+  Stand at(Quantity travel) {
+    return surveyed() && travel.isKnown() ? byPoints(travel) : byRatio(travel);
+  }
+
+  private Stand byRatio(Quantity travel) {
+    Quantity ratio = axle.springMotionRatio();
+    Quantity atBook = axle.support().springLength();
+    double r = number(ratio);
+    double z = number(travel);
+    return new Stand(
+        SEATS.of(LENGTH, number(atBook) - r * z, new double[] {1, -z, -r}, atBook, ratio, travel),
+        ratio);
+  }
+
+  private Stand byPoints(Quantity travel) {
+    MountProfile mount = mount();
+    if (mount == null) {
+      return byRatio(travel);
+    }
+    Variables.Collector collector = new Variables.Collector();
+    Map<HardPoint, int[]> points = new EnumMap<>(HardPoint.class);
+    axle.linkage()
+        .points()
+        .forEach((point, at) -> points.put(point, collector.add(at, point.words())));
+    int camber = collector.add(axle.alignment().asSurveyed().camber());
+    int toe = collector.add(axle.alignment().asSurveyed().toe());
+    int[] body = collector.add(mount.body(), "spring on the body");
+    int[] moving = collector.add(mount.moving(), "spring on the arm");
+    int seats = collector.add(axle.support().springLength());
+    int rise = collector.add(travel);
+    Variables variables = collector.all();
+    if (variables.missing() != null) {
+      return absent(Variables.absence(variables.missing()));
+    }
+    Map<HardPoint, FieldVector3D<Gradient>> at = new EnumMap<>(HardPoint.class);
+    points.forEach((point, index) -> at.put(point, variables.point(index)));
+    DoubleWishbone<Gradient> corner =
+        DoubleWishbone.of(
+            new HardPoints<>(at, variables.variable(camber), variables.variable(toe)), Map.of());
+    Heading<Gradient> straight = new Heading.Reset<>(variables.constant(0));
+    Posed<Gradient> posed =
+        WheelTravel.of(corner, plainCorner()).at(variables.variable(rise), straight);
+    Pose<Gradient> book = surveyedPose(corner);
+    if (!(posed instanceof Pose<Gradient> pose)) {
+      return absent(
+          new Absence(
+              "room for the spring",
+              "the linkage does not reach this height",
+              Instrument.READ,
+              "raise it less"));
+    }
+    Mount<Gradient> spring =
+        Mount.of(corner, book, mount.on(), variables.point(body), variables.point(moving));
+    Gradient parted = spring.length(corner, pose).subtract(spring.length(corner, book));
+    Gradient ratio = MotionRatio.of(corner, spring).at(pose, straight);
+    return new Stand(
+        variables.quantity(BY_POINTS, LENGTH, variables.variable(seats).add(parted)),
+        variables.quantity(RATIO_BY_POINTS, RATIO, ratio));
+  }
+
+  private static Stand absent(Absence absence) {
+    return new Stand(Quantity.absent(LENGTH, absence), Quantity.absent(RATIO, absence));
+  }
+
+  /** The same in plain numbers; only where all that {@link #needed} lists is known. */
+  SpringPath path() {
+    MountProfile mount = mount();
+    if (!surveyed() || mount == null) {
+      return new SpringPath.Constant(
+          axle.support().springLength().value(), axle.springMotionRatio().value());
+    }
+    DoubleWishbone<Binary64> corner = plainCorner();
+    Mount<Binary64> spring =
+        Mount.of(
+            corner,
+            surveyedPose(corner),
+            mount.on(),
+            plain(SurveyedShape.vector(mount.body())),
+            plain(SurveyedShape.vector(mount.moving())));
+    double book = spring.length(corner, surveyedPose(corner)).getReal();
+    double seats = axle.support().springLength().value();
+    MotionRatio<Binary64> ratios = MotionRatio.of(corner, spring);
+    WheelTravel<Binary64> travel = WheelTravel.of(corner);
+    return new SpringPath() {
+      @Override
+      public double seatDistance(double z) {
+        return seats + spring.length(corner, pose(travel, z)).getReal() - book;
+      }
+
+      @Override
+      public double ratio(double z) {
+        return ratios.at(pose(travel, z), STRAIGHT).getReal();
+      }
+    };
+  }
+
+  /** What the path needs. */
+  List<Quantity> needed() {
+    return surveyed()
+        ? List.of(axle.support().springLength())
+        : List.of(axle.support().springLength(), axle.springMotionRatio());
+  }
+
+  private static Pose<Binary64> pose(WheelTravel<Binary64> travel, double z) {
+    if (travel.at(new Binary64(z), STRAIGHT) instanceof Pose<Binary64> pose) {
+      return pose;
+    }
+    throw new IllegalArgumentException("the linkage does not reach a travel of " + z + " mm");
+  }
+
+  private DoubleWishbone<Binary64> plainCorner() {
+    Map<HardPoint, org.hipparchus.geometry.euclidean.threed.Vector3D> points =
+        new EnumMap<>(HardPoint.class);
+    axle.linkage().points().forEach((name, at) -> points.put(name, SurveyedShape.vector(at)));
+    return DoubleWishbone.of(
+        HardPoints.of(
+            points,
+            axle.alignment().asSurveyed().camber().value(),
+            axle.alignment().asSurveyed().toe().value()));
+  }
+
+  private static FieldVector3D<Binary64> plain(
+      org.hipparchus.geometry.euclidean.threed.Vector3D vector) {
+    return new FieldVector3D<>(Binary64Field.getInstance(), vector);
+  }
+
+  private static <T extends CalculusFieldElement<T>> Pose<T> surveyedPose(
+      DoubleWishbone<T> corner) {
+    if (corner.pose(corner.surveyedAngle(), new Heading.ByTieRod<>(corner.tieRodInner()))
+        instanceof Pose<T> pose) {
+      return pose;
+    }
+    throw new IllegalStateException("a linkage does not reach the pose it was surveyed in");
+  }
+
+  private static double number(Quantity quantity) {
+    return quantity.isKnown() ? quantity.value() : Double.NaN;
+  }
+}
