@@ -5,7 +5,9 @@ import trammel.quantity.Input;
 import trammel.quantity.Quantity;
 import trammel.read.QuantityWriter;
 
-/** An overlay as its file has it; what reads it gets every value back with its ± and source. */
+/**
+ * An overlay as its file has it; what reads it gets every value back with its ±, and whose it is.
+ */
 final class OverlayText {
   private final StringBuilder text = new StringBuilder();
 
@@ -27,6 +29,8 @@ final class OverlayText {
       line("measured: " + quoted(overlay.measured()));
     }
     line("on: " + overlay.on());
+    String from = overlay.measured() == null ? "" : " (" + overlay.measured() + ")";
+    line("source: " + quoted(overlay.overlay() + ", " + overlay.on() + from));
     if (!overlay.springs().isEmpty()) {
       line("springs:");
       for (OverlayFile.SpringRatio spring : overlay.springs()) {
@@ -69,14 +73,12 @@ final class OverlayText {
       return;
     }
     Input input = quantity.input();
-    String source = input == null ? quantity.name() : input.source();
     line(
         "    "
             + key
             + ": { value: "
             + QuantityWriter.exact(quantity)
             + (input == null ? "" : ", by: " + input.instrument().fileName())
-            + (source.isEmpty() ? "" : ", source: " + quoted(source))
             + " }");
   }
 

@@ -60,12 +60,15 @@ public enum Kind {
   PRESSURE("Pressures of rams or air springs, at rest") {
     @Override
     List<Pair> pairs(MeasuredFile file, Predictions predictions) {
-      Quantity nothing =
-          Predictions.unforetold(Dimension.PRESSURE, "the share of the load is not worked out yet");
       return file.pressures().stream()
           .map(
               pressure ->
-                  new Pair(this, Subject.of(pressure.at()), "", pressure.pressure(), nothing))
+                  new Pair(
+                      this,
+                      Subject.of(pressure.at()),
+                      "",
+                      pressure.pressure(),
+                      predictions.pressure(pressure.at())))
           .toList();
     }
   },

@@ -3,6 +3,9 @@ package trammel.compare;
 import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Dimension.RATIO;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -213,6 +216,11 @@ public final class Lessons {
         .findFirst();
   }
 
+  /** To more digits than anybody can measure, and no more. */
+  private static double rounded(double value) {
+    return new BigDecimal(value, new MathContext(5, RoundingMode.HALF_EVEN)).doubleValue();
+  }
+
   /** A value as something read, so that the overlay says whose it is. */
   private Quantity read(Quantity quantity, Dimension dimension, String path) {
     if (!quantity.isKnown()) {
@@ -224,8 +232,8 @@ public final class Lessons {
     return Quantity.read(
         quantity.name(),
         dimension,
-        quantity.value(),
-        quantity.expanded(),
+        rounded(quantity.value()),
+        rounded(quantity.expanded()),
         from == null
             ? new Input(
                 place, path, 0, source, dimension == LENGTH ? Instrument.FENDER : Instrument.READ)

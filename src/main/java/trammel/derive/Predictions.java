@@ -2,6 +2,7 @@ package trammel.derive;
 
 import static trammel.quantity.Dimension.ANGLE;
 import static trammel.quantity.Dimension.LENGTH;
+import static trammel.quantity.Dimension.PRESSURE;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import trammel.catalog.AxleProfile;
 import trammel.fact.Alignment;
 import trammel.fact.Clearance;
 import trammel.fact.Fact;
+import trammel.fact.FluidLoad;
 import trammel.fact.RideHeight;
 import trammel.quantity.Constants;
 import trammel.quantity.Dimension;
@@ -72,6 +74,13 @@ public final class Predictions {
   /** Hub to fender with everything fitted (mm). */
   public Quantity height(Position position) {
     return fact(RideHeight.class, Subject.of(position)).orElseThrow().after();
+  }
+
+  /** Pressure of a ram or an air spring at rest with everything fitted (kPa, above the air's). */
+  public Quantity pressure(Position position) {
+    return fact(FluidLoad.class, Subject.of(position))
+        .map(FluidLoad::pressureAfter)
+        .orElseGet(() -> unforetold(PRESSURE, "no fluid is known to carry this corner"));
   }
 
   /** What the changes add between axle and frame (mm). */

@@ -98,19 +98,21 @@ public final class ComparisonPage {
           label(deviation.pair())
               + "  "
               + scale.line(deviation)
-              + String.format(Locale.ROOT, " %6.2f", deviation.score()));
+              + String.format(Locale.ROOT, " %6s", score(deviation.score())));
     }
   }
 
+  private static String score(double score) {
+    return String.format(Locale.ROOT, Math.abs(score) < 10 ? "%.2f" : "%.0f", score);
+  }
+
   /** Columns before the axis: where, and what was measured. */
-  private static final int LABEL = 26;
+  private static final int LABEL = 28;
 
   private static String label(Pair pair) {
-    String where = pair.subject().where().replace('-', ' ');
     String place =
-        pair.subject().detail().isEmpty()
-            ? Sentences.upperFirst(where)
-            : Sentences.upperFirst(pair.subject().detailWords()) + ", " + where;
+        Sentences.upperFirst((pair.subject().where() + " " + pair.subject().detail()).strip())
+            .replace('-', ' ');
     String value = QuantityWriter.value(pair.measured()).replaceFirst("(?<=[0-9]) ?[^0-9]+$", "");
     int room = LABEL - 3 - value.length();
     String cut = place.length() > room ? place.substring(0, room) : place;
@@ -131,14 +133,16 @@ public final class ComparisonPage {
         + " where "
         + QuantityWriter.uncertain(pair.predicted())
         + " was predicted: "
-        + QuantityWriter.shortest(measured.dimension(), rounded(Math.abs(deviation.difference())))
+        + number(measured, Math.abs(deviation.difference()), 2)
         + " "
         + way
         + ".";
   }
 
-  private static double rounded(double value) {
-    return Math.round(value * 100) / 100.0;
+  /** A number in a quantity's unit to so many significant digits. */
+  private static String number(Quantity like, double value, int digits) {
+    return QuantityWriter.shortest(
+        like.dimension(), Double.parseDouble(Figures.rounded(value, digits)));
   }
 
   private void explanations(Agreement agreement) {
@@ -148,8 +152,14 @@ public final class ComparisonPage {
           "  ",
           "  ",
           "No single value on the sheet, moved by up to three of its own standard uncertainties, "
-              + "explains all of it. Look at the vehicle for something that is not on the sheet: a "
-              + "wrong part, one that is not seated, a seized bush.");
+              + "explains all of it. Look at the "
+              + agreement.deviations().stream()
+                  .filter(each -> !each.agrees())
+                  .map(each -> each.pair().subject().where().replace('-', ' '))
+                  .distinct()
+                  .collect(Collectors.joining(" and the "))
+              + " for something that is not on the sheet: a wrong part, one that is not seated, a "
+              + "spring that has sagged, a seized bush.");
       return;
     }
     page.heading("What would explain all of it, likeliest first:");
@@ -172,9 +182,9 @@ public final class ComparisonPage {
     return "The "
         + stated.name()
         + " would have to be "
-        + QuantityWriter.shortest(stated.dimension(), rounded(explanation.wanted()))
+        + number(stated, explanation.wanted(), 3)
         + " instead of "
-        + QuantityWriter.shortest(stated.dimension(), rounded(stated.value()))
+        + number(stated, stated.value(), 3)
         + by
         + ", "
         + String.format(Locale.ROOT, "%.1f", Math.abs(explanation.shift()))
