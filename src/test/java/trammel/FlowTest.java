@@ -28,6 +28,8 @@ class FlowTest {
         .definedBy("trammel.vocabulary..")
         .layer("book")
         .definedBy("trammel.book..")
+        .layer("compare")
+        .definedBy("trammel.compare..")
         .layer("judge")
         .definedBy("trammel.judge..")
         .layer("remedy")
@@ -48,8 +50,10 @@ class FlowTest {
         .mayOnlyBeAccessedByLayers("judge", "remedy", "report", "cli")
         .whereLayer("judge")
         .mayOnlyBeAccessedByLayers("remedy", "report", "cli")
+        .whereLayer("compare")
+        .mayOnlyBeAccessedByLayers("report", "cli")
         .whereLayer("derive")
-        .mayOnlyBeAccessedByLayers("remedy", "report", "cli")
+        .mayOnlyBeAccessedByLayers("compare", "remedy", "report", "cli")
         .check(PROGRAM);
   }
 

@@ -83,6 +83,13 @@ public record Build(
         trial);
   }
 
+  /** The same build with what measuring this vehicle has taught. */
+  Build taught(VehicleProfile better, Measurements more, Map<String, Part> with) {
+    return new Build(
+        title, place, better, book, asFound, proposed, raised, with, lines, found, aims, more,
+        waivers, trial);
+  }
+
   /** The same build with something tried beyond it. */
   public Build trying(Trial other) {
     return new Build(

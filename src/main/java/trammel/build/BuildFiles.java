@@ -52,9 +52,28 @@ public final class BuildFiles {
             ? Binder.bind(OrderFile.class, tree, problems)
                 .flatMap(found -> resolver(catalog, problems, tree).resolve(found))
             : Binder.bind(BuildSheet.class, tree, problems)
-                .flatMap(found -> resolver(catalog, problems, tree).resolve(found));
+                .flatMap(
+                    found ->
+                        resolver(catalog, problems, tree)
+                            .resolve(found)
+                            .map(plain -> taught(plain, found, tree, catalog, problems)));
     problems.refuseIfAny();
     return build.orElseThrow();
+  }
+
+  /** The build with the overlay that its sheet names, if it names one. */
+  private static Build taught(
+      Build plain, BuildSheet sheet, Node tree, Catalog catalog, Problems problems) {
+    if (sheet.overlay() == null) {
+      return plain;
+    }
+    Path file = Path.of(tree.place().file()).resolveSibling(sheet.overlay()).normalize();
+    return OverlayFiles.read(file, problems)
+        .map(
+            overlay ->
+                new Overlaid(catalog, problems)
+                    .build(plain, overlay, placeOf(tree, "overlay"), file))
+        .orElse(plain);
   }
 
   /**

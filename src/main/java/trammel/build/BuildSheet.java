@@ -35,12 +35,14 @@ import trammel.subject.Subject;
  * @param build its title
  * @param catalog the folder of the catalog, relative to the sheet; null to look for the nearest
  * @param vehicle the name of its vehicle profile
+ * @param overlay a file of what measuring this vehicle has taught, relative to the sheet
  */
 public record BuildSheet(
     Place place,
     @Required String build,
     @Nullable String catalog,
     @Required String vehicle,
+    @Nullable String overlay,
     AsFound asFound,
     List<Change> changes,
     Aims aims,
@@ -271,7 +273,13 @@ public record BuildSheet(
               max = 15)
           Quantity casterTo) {}
 
-  /** A gap at a clearance station. */
+  /**
+   * A gap at a clearance station.
+   *
+   * @param with numbers of the wheel, tire and spacers it was measured with, where they are not
+   *     those of its state
+   * @param lifted how much higher the suspension stood at rest than the book has it
+   */
   public record Gap(
       Place place,
       @Required Subject at,
@@ -285,8 +293,15 @@ public record BuildSheet(
       @Required Steer steer,
       @Required Height height,
       @Required State state,
-      @Measured(value = PRESSURE, by = GAUGE, how = "gauge", min = 80, max = 900)
-          Quantity pressure) {}
+      @Measured(value = PRESSURE, by = GAUGE, how = "gauge", min = 80, max = 900) Quantity pressure,
+      List<String> with,
+      @Measured(
+              value = LENGTH,
+              by = FENDER,
+              how = "hub to fender less the book's",
+              min = -150,
+              max = 300)
+          Quantity lifted) {}
 
   /** A hub-to-fender height. */
   public record FenderHeight(

@@ -1,10 +1,8 @@
 package trammel.build;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +18,6 @@ import trammel.build.BuildSheet.Where;
 import trammel.catalog.Catalog;
 import trammel.catalog.Part;
 import trammel.catalog.PartKind;
-import trammel.catalog.StationProfile;
 import trammel.catalog.VehicleProfile;
 import trammel.quantity.Absence;
 import trammel.quantity.Dimension;
@@ -90,7 +87,7 @@ final class Resolver {
             Map.copyOf(asFound),
             Map.copyOf(proposed),
             settings.raised(),
-            measuredWith(vehicle.get()),
+            new MeasuredWith(catalog, problems).parts(vehicle.get(), sheet.measurements()),
             List.copyOf(lines),
             sheet.asFound(),
             sheet.aims(),
@@ -132,14 +129,17 @@ final class Resolver {
             Map.copyOf(asFound),
             Map.copyOf(proposed),
             settings.raised(),
-            measuredWith(vehicle.get()),
+            new MeasuredWith(catalog, problems).parts(vehicle.get(), NOTHING),
             List.copyOf(lines),
             order.asFound(),
             new Aims(new AimedLift(noAim(), noAim()), List.of(), null, List.of()),
-            new Measurements(List.of(), List.of(), List.of(), List.of()),
+            NOTHING,
             List.of(),
             Trial.NONE));
   }
+
+  private static final Measurements NOTHING =
+      new Measurements(List.of(), List.of(), List.of(), List.of());
 
   private static Quantity noAim() {
     return Quantity.absent(
@@ -158,30 +158,7 @@ final class Resolver {
   }
 
   private Optional<Part> part(String number, Place place) {
-    Optional<Part> found = catalog.part(number);
-    if (found.isEmpty()) {
-      problems.add(
-          place,
-          "no part is numbered " + Words.quoted(number),
-          Words.didYouMean(number, catalog.parts().keySet(), "Add the part to the catalog."));
-    }
-    return found;
-  }
-
-  private Map<String, Part> measuredWith(VehicleProfile vehicle) {
-    Map<String, Part> parts = new HashMap<>();
-    for (Axle axle : Axle.values()) {
-      for (StationProfile station : vehicle.axle(axle).stations().values()) {
-        for (StationProfile.PosedGap gap : station.gaps()) {
-          for (String number : Arrays.asList(gap.wheel(), gap.tire())) {
-            if (number != null) {
-              parts.put(number, catalog.part(number).orElseThrow());
-            }
-          }
-        }
-      }
-    }
-    return Map.copyOf(parts);
+    return MeasuredWith.part(number, place, catalog, problems);
   }
 
   private Map<Position, Equipment> book(VehicleProfile vehicle) {

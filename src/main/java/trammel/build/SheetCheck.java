@@ -27,14 +27,13 @@ final class SheetCheck {
     sheet.asFound().noContact().forEach(subject -> station(subject, noContactPlace, "no-contact"));
     List<Gap> gaps = sheet.measurements().gaps();
     for (int i = 0; i < gaps.size(); i++) {
-      station(gaps.get(i).at(), gaps.get(i).place(), "at");
       for (Gap before : gaps.subList(0, i)) {
         agree(before, gaps.get(i));
         shrink(before, gaps.get(i));
         shrink(gaps.get(i), before);
       }
       touching(sheet, gaps.get(i));
-      posed(gaps.get(i));
+      pose(gaps.get(i).at(), gaps.get(i).steer(), gaps.get(i).place());
     }
     List<FenderHeight> heights = sheet.measurements().heights();
     for (int i = 0; i < heights.size(); i++) {
@@ -139,23 +138,19 @@ final class SheetCheck {
     }
   }
 
-  /** A gap is one wheel's, and its pose must be one that its axle can take. */
-  private void posed(Gap gap) {
-    boolean wheel =
-        Position.running().stream().anyMatch(p -> p.toString().equals(gap.at().where()));
+  /** A gap is at a station of one wheel, and its pose must be one that its axle can take. */
+  void pose(Subject at, Station.Steer steer, Place place) {
+    station(at, place, "at");
+    boolean wheel = Position.running().stream().anyMatch(p -> p.toString().equals(at.where()));
     if (!wheel) {
       problems.add(
-          gap.place(),
-          "at: found "
-              + Words.quoted(gap.at().where())
-              + "; expected one wheel, such as front-left",
+          place,
+          "at: found " + Words.quoted(at.where()) + "; expected one wheel, such as front-left",
           "Write the gap of each wheel by itself.");
     }
-    if (gap.at().where().startsWith("rear") && gap.steer() != Station.Steer.STRAIGHT) {
+    if (at.where().startsWith("rear") && steer != Station.Steer.STRAIGHT) {
       problems.add(
-          gap.place(),
-          "steer: a rear wheel does not steer; found " + gap.steer(),
-          "Write steer: straight.");
+          place, "steer: a rear wheel does not steer; found " + steer, "Write steer: straight.");
     }
   }
 

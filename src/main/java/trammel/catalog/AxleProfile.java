@@ -92,6 +92,34 @@ public record AxleProfile(
     BeamLocation location,
     Support support) {
 
+  /** The same axle with the motion ratio that its springs were found to have. */
+  public AxleProfile withSpringMotionRatio(Quantity found) {
+    return new AxleProfile(
+        layout,
+        springs,
+        heightControlled,
+        track,
+        rating,
+        bookLoad,
+        placard,
+        book,
+        hub,
+        brake,
+        fenderHeight,
+        bumpTravel,
+        droopTravel,
+        found,
+        springSeat,
+        treadCover,
+        chainRoom,
+        stations,
+        alignment,
+        adjusters,
+        linkage,
+        location,
+        support);
+  }
+
   /** How the wheels are carried. */
   public enum Layout {
     DOUBLE_WISHBONE,

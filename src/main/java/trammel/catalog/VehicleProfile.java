@@ -133,6 +133,35 @@ public record VehicleProfile(
     return axle == Axle.FRONT ? front : rear;
   }
 
+  /** The same vehicle with one axle another. */
+  public VehicleProfile with(Axle which, AxleProfile other) {
+    return new VehicleProfile(
+        place,
+        vehicle,
+        maker,
+        model,
+        years,
+        source,
+        bookState,
+        vehicleClass,
+        drive,
+        wheelbase,
+        topSpeed,
+        grossRating,
+        finalDrive,
+        topGear,
+        overRead,
+        centerOfGravity,
+        raisedShare,
+        driveMatch,
+        book,
+        which == Axle.FRONT ? other : front,
+        which == Axle.REAR ? other : rear,
+        spare,
+        shafts,
+        underbody);
+  }
+
   /** Maker and model, as a person says it. */
   public String words() {
     return maker + " " + model;

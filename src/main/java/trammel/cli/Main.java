@@ -39,6 +39,7 @@ import trammel.read.Words;
       AlignCommand.class,
       HeightsCommand.class,
       LimitsCommand.class,
+      CompareCommand.class,
       CatalogCommand.class,
       RulesCommand.class
     },

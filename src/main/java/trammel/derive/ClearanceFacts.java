@@ -84,8 +84,12 @@ final class ClearanceFacts {
                     && station.lock().shownBy(gap.steer(), position.side().orElseThrow()));
   }
 
-  /** A gap with what it was measured on. */
-  private record Measured(Quantity gap, Steer steer, Height height, WheelEnd with) {}
+  /**
+   * A gap with what it was measured on.
+   *
+   * @param lifted how much higher than the book the suspension stood at rest
+   */
+  record Measured(Quantity gap, Steer steer, Height height, WheelEnd with, Quantity lifted) {}
 
   private void station(
       Position position,
@@ -216,8 +220,8 @@ final class ClearanceFacts {
     return next.value() - next.expanded() < now.value() - now.expanded();
   }
 
-  private List<Measured> gaps(
-      Position position, Station station, @Nullable StationProfile profile) {
+  /** The gaps of a station that count: the sheet's, or else the profile's. */
+  List<Measured> gaps(Position position, Station station, @Nullable StationProfile profile) {
     Side side = position.side().orElseThrow();
     List<Measured> found = new ArrayList<>();
     for (BuildSheet.Gap gap : build.measurements().gaps()) {
@@ -228,20 +232,36 @@ final class ClearanceFacts {
                 gap.gap(),
                 gap.steer(),
                 gap.height(),
-                gap.state() == BuildSheet.State.BOOK
-                    ? book(position)
-                    : derivation.before(position)));
+                with(position, gap),
+                gap.lifted().isKnown() ? gap.lifted() : NOT_LIFTED));
       }
     }
     if (found.isEmpty() && profile != null) {
       for (PosedGap gap : profile.gaps()) {
         Steer steer = side == Side.LEFT ? gap.steer() : gap.steer().mirrored();
         if (station.lock().shownBy(steer, side)) {
-          found.add(new Measured(gap.gap(), steer, gap.height(), with(position, gap)));
+          found.add(new Measured(gap.gap(), steer, gap.height(), with(position, gap), NOT_LIFTED));
         }
       }
     }
     return found;
+  }
+
+  /** Nobody has said that it stood higher than otherwise. */
+  static final Quantity NOT_LIFTED = Constants.mm(0).called("no lift");
+
+  /**
+   * The wheel a gap of the sheet was measured with: the parts it names, else those of its state.
+   */
+  private WheelEnd with(Position position, BuildSheet.Gap gap) {
+    if (gap.with().isEmpty()) {
+      return gap.state() == BuildSheet.State.BOOK ? book(position) : derivation.before(position);
+    }
+    Equipment equipment = Equipment.NONE;
+    for (String number : gap.with()) {
+      equipment = equipment.with(build.measuredWith().get(number));
+    }
+    return new WheelEnd(equipment, derivation.figures);
   }
 
   /** The wheel the profile's gaps were measured with. */
@@ -263,7 +283,8 @@ final class ClearanceFacts {
     return new WheelEnd(equipment, derivation.figures);
   }
 
-  private static Quantity change(
+  /** What other wheels and a raised body do to a gap. */
+  static Quantity change(
       StationModel model, Station station, WheelEnd now, WheelEnd then, Quantity raise) {
     Quantity edge = Constants.mm(0);
     if (station.surface().outer()) {
@@ -285,7 +306,8 @@ final class ClearanceFacts {
     };
   }
 
-  private static String pose(Steer steer, Height height) {
+  /** A pose in words. */
+  static String pose(Steer steer, Height height) {
     String lock =
         steer == Steer.STRAIGHT
             ? "Straight ahead"

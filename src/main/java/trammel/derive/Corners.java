@@ -287,11 +287,27 @@ final class Corners {
         && !build.after(position).all(PartKind.ECCENTRIC_BOLT).isEmpty();
   }
 
+  /** Camber, then caster, as proposed with nothing turned; empty where they are out of reach. */
+  List<Quantity> untouched(Position position) {
+    if (surveyed(position)) {
+      return solvable(position)
+          .map(corner -> corner.alignment().untouched(corner.solved().orElseThrow()))
+          .orElse(List.of());
+    }
+    WheelAlignment wheel =
+        rack(position, printouts(position).stream().map(RackAlignment::withoutEnds).toList());
+    return List.of(wheel.camber(), wheel.caster());
+  }
+
   private WheelAlignment rack(Position position) {
+    return rack(position, printouts(position));
+  }
+
+  private WheelAlignment rack(Position position, List<Printout> printouts) {
     Quantity lift = heights.lift(position);
     Quantity height = heights.found(position);
     return RackAlignment.of(
-        printouts(position),
+        printouts,
         profile.alignment(),
         PROPOSED_HEIGHT.linear(1, height, 1, lift),
         lift,

@@ -43,6 +43,11 @@ public final class Derivation {
    * @param on the day it is checked, for ages
    */
   public static List<Fact> facts(Build build, LocalDate on) {
+    return List.copyOf(whole(build, on).facts);
+  }
+
+  /** A build with all its facts worked out. */
+  static Derivation whole(Build build, LocalDate on) {
     Derivation derivation = new Derivation(build, on);
     new HubFacts(derivation).add();
     new TireFacts(derivation).add();
@@ -60,7 +65,7 @@ public final class Derivation {
     new ShaftFacts(derivation).add();
     new VehicleFacts(derivation).add();
     new OrderFacts(derivation).add();
-    return List.copyOf(derivation.facts);
+    return derivation;
   }
 
   /** What axles and wheels carry. */

@@ -134,6 +134,22 @@ final class RackAlignment {
                 "survey the front hard points")));
   }
 
+  /** A printout without what its adjusters gave, for where they stay as they are. */
+  static Printout withoutEnds(Printout printout) {
+    Quantity camber = unreached(Which.CAMBER, true);
+    Quantity caster = unreached(Which.CASTER, true);
+    return new Printout(
+        printout.place(),
+        printout.at(),
+        printout.state(),
+        printout.height(),
+        printout.angles(),
+        camber,
+        camber,
+        caster,
+        caster);
+  }
+
   private static Angle angle(
       Which which,
       List<Printout> printouts,

@@ -3,6 +3,7 @@ package trammel.derive;
 import static trammel.quantity.Dimension.ANGLE;
 import static trammel.quantity.Dimension.LENGTH;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -162,6 +163,21 @@ final class SurveyedAlignment {
         solved.turned,
         variables.quantity(
             TIE_ROD, LENGTH, solved.after.tieRodLength().subtract(solved.before.tieRodLength())));
+  }
+
+  /** Camber, then caster, as proposed with nothing turned; empty where that is out of reach. */
+  List<Quantity> untouched(Solved solved) {
+    List<Double> nothing = Collections.nCopies(model.ranges().size(), 0.0);
+    Pose<Gradient> pose = model.pose(true, nothing, PROPOSED, toe());
+    if (pose == null) {
+      return List.of();
+    }
+    Gradient camber = pose.camber().subtract(solved.before.camber());
+    Gradient caster = pose.caster().subtract(solved.before.caster());
+    return List.of(
+        after(shown.camber(), camber.getValue(), camber, null).called("camber with nothing turned"),
+        after(shown.caster(), caster.getValue(), caster, rake)
+            .called("caster with nothing turned"));
   }
 
   private Quantity after(

@@ -33,6 +33,11 @@ public final class JsonReport {
     return JSON.writeValueAsString(heights) + "\n";
   }
 
+  /** A comparison of a finished vehicle with its predictions. */
+  public static String of(Comparisons comparisons) {
+    return JSON.writeValueAsString(comparisons) + "\n";
+  }
+
   /** Several reports under one verdict. */
   public static String of(Batch batch) {
     return JSON.writeValueAsString(batch) + "\n";

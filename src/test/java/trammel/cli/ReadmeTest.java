@@ -82,6 +82,16 @@ class ReadmeTest {
     shows("    Tire diameter, now", "\nIt counts from", "limits", sheet);
   }
 
+  @Test
+  void theComparisonIsRealOutput() throws IOException {
+    shows(
+        "    DOES NOT AGREE.",
+        "\nThe number at the end of a line",
+        "compare",
+        "catalog-demo/builds/skerrow-raised-mildly.build.yaml",
+        "catalog-demo/measured/skerrow-spring-sagged.measured.yaml");
+  }
+
   /** What the README has between the two is what the command prints, line for line. */
   private void shows(String begins, String ends, String... command) throws IOException {
     run(command);

@@ -3,6 +3,7 @@ package trammel.quantity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static tech.units.indriya.unit.Units.DAY;
+import static tech.units.indriya.unit.Units.HERTZ;
 import static tech.units.indriya.unit.Units.KILOGRAM;
 import static tech.units.indriya.unit.Units.KILOMETRE_PER_HOUR;
 import static tech.units.indriya.unit.Units.LITRE;
@@ -70,6 +71,7 @@ class UnitTest {
           Map.entry(Unit.YEAR, ObsoleteUnits.YEAR_JULIEN),
           Map.entry(Unit.LITER, LITRE),
           Map.entry(Unit.VOLT, VOLT),
+          Map.entry(Unit.HERTZ, HERTZ),
           Map.entry(Unit.MILLIVOLT, VOLT.divide(1000)));
 
   private static double oracle(Unit from, Unit to) throws IncommensurableException {

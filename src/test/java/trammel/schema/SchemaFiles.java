@@ -10,7 +10,9 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 import trammel.build.BuildSheet;
+import trammel.build.MeasuredFile;
 import trammel.build.OrderFile;
+import trammel.build.OverlayFile;
 import trammel.catalog.CatalogFileTypes;
 import trammel.catalog.VehicleProfile;
 
@@ -38,6 +40,8 @@ final class SchemaFiles {
     read.put("parts", CatalogFileTypes.family());
     read.put("build", BuildSheet.class);
     read.put("order", OrderFile.class);
+    read.put("measured", MeasuredFile.class);
+    read.put("overlay", OverlayFile.class);
     return read;
   }
 
@@ -60,6 +64,8 @@ final class SchemaFiles {
       case "parts" -> "Family of parts";
       case "build" -> "Build sheet";
       case "order" -> "Order";
+      case "measured" -> "Measured on the finished vehicle";
+      case "overlay" -> "What measuring one vehicle has taught";
       default -> "Report";
     };
   }

@@ -1,0 +1,101 @@
+package trammel.build;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import trammel.build.MeasuredFile.FenderHeight;
+import trammel.build.MeasuredFile.FluidPressure;
+import trammel.build.MeasuredFile.Gap;
+import trammel.build.MeasuredFile.Rack;
+import trammel.quantity.Quantity;
+import trammel.read.Binder;
+import trammel.read.Place;
+import trammel.read.Problems;
+import trammel.read.YamlReader;
+import trammel.subject.Position;
+
+/** Reads what was measured on a finished vehicle. */
+public final class MeasuredFiles {
+  private final Problems problems = new Problems();
+  private final Map<String, Place> seen = new HashMap<>();
+
+  private MeasuredFiles() {}
+
+  /**
+   * Reads a file of measured values.
+   *
+   * @throws trammel.read.UnreadableFile with everything that is wrong with it
+   */
+  public static MeasuredFile read(Path file) {
+    MeasuredFiles reader = new MeasuredFiles();
+    Optional<MeasuredFile> found =
+        YamlReader.read(file, file, reader.problems)
+            .flatMap(node -> Binder.bind(MeasuredFile.class, node, reader.problems));
+    found.ifPresent(reader::check);
+    reader.problems.refuseIfAny();
+    return found.orElseThrow();
+  }
+
+  private void check(MeasuredFile file) {
+    for (FenderHeight height : file.heights()) {
+      running(height.at(), height.place());
+      once("height of " + height.at(), height.place());
+      uncertain(height.height(), height.place());
+    }
+    for (Rack rack : file.alignment()) {
+      running(rack.at(), rack.place());
+      once("alignment of " + rack.at(), rack.place());
+      uncertain(rack.height(), rack.place());
+      uncertain(rack.angles().camber(), rack.place());
+      uncertain(rack.angles().caster(), rack.place());
+      uncertain(rack.angles().toe(), rack.place());
+    }
+    for (FluidPressure pressure : file.pressures()) {
+      running(pressure.at(), pressure.place());
+      once("pressure at " + pressure.at(), pressure.place());
+      uncertain(pressure.pressure(), pressure.place());
+    }
+    SheetCheck poses = new SheetCheck(problems);
+    for (Gap gap : file.gaps()) {
+      poses.pose(gap.at(), gap.steer(), gap.place());
+      once("gap at " + gap.at() + ", " + gap.steer() + ", " + gap.height(), gap.place());
+      uncertain(gap.gap(), gap.place());
+    }
+    if (seen.isEmpty()) {
+      problems.add(
+          file.place(),
+          "nothing is measured; expected heights, alignment, pressures or gaps",
+          "Add a line below heights: - { at: front-left, height: 540 mm }.");
+    }
+  }
+
+  private void running(Position position, Place place) {
+    if (position == Position.SPARE) {
+      problems.add(
+          place,
+          "at: the spare stands on no ground; expected one of the four wheels",
+          "Correct where it was measured.");
+    }
+  }
+
+  private void once(String what, Place place) {
+    Place before = seen.putIfAbsent(what, place);
+    if (before != null) {
+      problems.add(
+          place,
+          "a second " + what + "; the first is at " + before,
+          "Keep the better one, or write their mean with its ±.");
+    }
+  }
+
+  /** A deviation is told in units of what is known: a reading without any ± cannot be compared. */
+  private void uncertain(Quantity quantity, Place place) {
+    if (quantity.isKnown() && quantity.expanded() == 0) {
+      problems.add(
+          place,
+          quantity.name() + ": measured with ± 0; every reading is uncertain by something",
+          "Write the tool's ±, or leave it out for the usual one.");
+    }
+  }
+}

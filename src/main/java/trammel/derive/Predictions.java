@@ -1,0 +1,192 @@
+package trammel.derive;
+
+import static trammel.quantity.Dimension.ANGLE;
+import static trammel.quantity.Dimension.LENGTH;
+import static trammel.quantity.Dimension.PRESSURE;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import trammel.build.Build;
+import trammel.catalog.AxleProfile;
+import trammel.fact.Alignment;
+import trammel.fact.Clearance;
+import trammel.fact.Fact;
+import trammel.fact.FluidLoad;
+import trammel.fact.RideHeight;
+import trammel.quantity.Constants;
+import trammel.quantity.Dimension;
+import trammel.quantity.Formula;
+import trammel.quantity.Instrument;
+import trammel.quantity.Quantity;
+import trammel.subject.Position;
+import trammel.subject.Station;
+import trammel.subject.Station.Height;
+import trammel.subject.Station.Steer;
+import trammel.subject.Subject;
+
+/**
+ * What measuring the finished vehicle should show, all from one derivation: predictions that rest
+ * on the same input name the same {@link trammel.quantity.Input}, so that their errors are known to
+ * go together.
+ */
+public final class Predictions {
+  private static final Formula AT_POSE =
+      new Formula(
+          "gap in the pose measured",
+          "gap measured before + change + c_z·(lift now − lift then) − c_z·bump between ± model",
+          "StationModel: coefficients by station");
+
+  private static final Formula ABOVE_BOOK =
+      new Formula("height above the book's", "height as proposed − book height", "definition");
+
+  private final Derivation derivation;
+  private final ClearanceFacts clearance;
+  private final HeightFacts heights;
+
+  private Predictions(Derivation derivation) {
+    this.derivation = derivation;
+    this.clearance = new ClearanceFacts(derivation);
+    this.heights = new HeightFacts(derivation);
+  }
+
+  /** The predictions for what a build proposes. */
+  public static Predictions of(Build build, LocalDate on) {
+    return new Predictions(Derivation.whole(build, on));
+  }
+
+  /** The build they are for. */
+  public Build build() {
+    return derivation.build;
+  }
+
+  /** The first fact of a kind about a wheel or station. */
+  public <F extends Fact> Optional<F> fact(Class<F> kind, Subject subject) {
+    return derivation.facts.stream()
+        .filter(kind::isInstance)
+        .map(kind::cast)
+        .filter(fact -> fact.subject().equals(subject))
+        .findFirst();
+  }
+
+  /** Hub to fender with everything fitted (mm). */
+  public Quantity height(Position position) {
+    return fact(RideHeight.class, Subject.of(position)).orElseThrow().after();
+  }
+
+  /** Pressure of a ram or an air spring at rest with everything fitted (kPa, above the air's). */
+  public Quantity pressure(Position position) {
+    return fact(FluidLoad.class, Subject.of(position))
+        .map(FluidLoad::pressureAfter)
+        .orElseGet(() -> unforetold(PRESSURE, "no fluid is known to carry this corner"));
+  }
+
+  /** What the changes add between axle and frame (mm). */
+  public Quantity lift(Position position) {
+    return heights.lift(position);
+  }
+
+  /**
+   * Camber (degrees, positive top outward) at the proposed height.
+   *
+   * @param adjusted whether the adjusters stand as proposed, or as they were found
+   */
+  public Quantity camber(Position position, boolean adjusted) {
+    return adjusted
+        ? fact(Alignment.class, Subject.of(position))
+            .map(Alignment::camber)
+            .orElseGet(Predictions::noSetting)
+        : untouched(position, 0);
+  }
+
+  /**
+   * Caster (degrees, positive axis top rearward) at the proposed height.
+   *
+   * @param adjusted whether the adjusters stand as proposed, or as they were found
+   */
+  public Quantity caster(Position position, boolean adjusted) {
+    return adjusted
+        ? fact(Alignment.class, Subject.of(position))
+            .map(Alignment::caster)
+            .orElseGet(Predictions::noSetting)
+        : untouched(position, 1);
+  }
+
+  private static Quantity noSetting() {
+    return unforetold(ANGLE, "the changes leave the alignment of this wheel alone");
+  }
+
+  private Quantity untouched(Position position, int which) {
+    if (profile(position).layout().beam()) {
+      return unforetold(ANGLE, "the angles of a beam axle's wheel are not foretold singly");
+    }
+    List<Quantity> angles = derivation.corners(position.axle().orElseThrow()).untouched(position);
+    return angles.isEmpty()
+        ? unforetold(ANGLE, "the linkage does not reach the proposed height")
+        : angles.get(which);
+  }
+
+  /**
+   * The gap at a station in one pose (mm): what the check found, where that is the pose which
+   * decides; else carried over from a gap that was known in this steering.
+   */
+  public Quantity gap(Position position, Station station, Steer steer, Height height) {
+    Subject subject = Subject.of(position, station.toString());
+    Optional<Clearance> deciding = fact(Clearance.class, subject);
+    if (deciding.isPresent() && deciding.get().pose().equals(ClearanceFacts.pose(steer, height))) {
+      return deciding.get().gap();
+    }
+    List<ClearanceFacts.Measured> known = new ArrayList<>();
+    for (ClearanceFacts.Measured gap :
+        clearance.gaps(position, station, profile(position).stations().get(station))) {
+      if (gap.steer() == steer) {
+        known.add(gap);
+      }
+    }
+    return first(known, gap -> gap.height() == height)
+        .or(() -> first(known, gap -> gap.height() == Height.REST && height == Height.BUMP_STOP))
+        .map(gap -> carried(position, station, gap, height))
+        .orElseGet(() -> unforetold(LENGTH, "no gap is known at this lock and height"));
+  }
+
+  private static Optional<ClearanceFacts.Measured> first(
+      List<ClearanceFacts.Measured> gaps, Predicate<ClearanceFacts.Measured> which) {
+    return gaps.stream().filter(which).findFirst();
+  }
+
+  private Quantity carried(
+      Position position, Station station, ClearanceFacts.Measured gap, Height height) {
+    StationModel model = StationModel.of(station);
+    boolean body =
+        Optional.ofNullable(profile(position).stations().get(station))
+            .map(known -> known.fixedTo() == Station.FixedTo.BODY)
+            .orElse(false);
+    Quantity raise = body ? heights.bodyLift(position) : Constants.mm(0);
+    Quantity change =
+        ClearanceFacts.change(model, station, derivation.after(position), gap.with(), raise);
+    // At rest a lifted wheel hangs lower; on the stop it is where it always was.
+    double perLift = height == Height.REST ? model.perBump() : 0;
+    double perBump = gap.height() == height ? 0 : -model.perBump();
+    return AT_POSE.linear(
+        new double[] {1, 1, perLift, -perLift + perBump, perBump, 1},
+        gap.gap(),
+        change,
+        gap.lifted() == ClearanceFacts.NOT_LIFTED
+            ? heights.lift(position)
+            : ABOVE_BOOK.linear(1, height(position), -1, profile(position).fenderHeight()),
+        gap.lifted(),
+        profile(position).bumpTravel(),
+        model.uncertainty(station, change));
+  }
+
+  private AxleProfile profile(Position position) {
+    return derivation.build.vehicle().axle(position.axle().orElseThrow());
+  }
+
+  /** A value that nothing known here foretells. */
+  public static Quantity unforetold(Dimension dimension, String why) {
+    return Figures.missing(dimension, "prediction", why, Instrument.READ, "nothing to do");
+  }
+}

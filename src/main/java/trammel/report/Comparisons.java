@@ -1,0 +1,151 @@
+package trammel.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import trammel.build.Build;
+import trammel.build.MeasuredFile;
+import trammel.compare.Agreement;
+import trammel.compare.Deviation;
+import trammel.compare.Explanation;
+import trammel.compare.Pair;
+import trammel.quantity.Absence;
+import trammel.quantity.Input;
+
+/**
+ * A finished vehicle against its predictions, as data. Lengths in mm, angles in degrees, pressures
+ * in kPa; every ± is an expanded uncertainty, k = 2.
+ *
+ * @param agrees whether something was compared and all of it agrees
+ * @param explanations likeliest first
+ * @param unforetold what was measured and nothing foretells
+ */
+public record Comparisons(
+    String sheet,
+    String measured,
+    String vehicle,
+    LocalDate on,
+    boolean agrees,
+    List<Line> values,
+    List<Cause> explanations,
+    List<Unforetold> unforetold) {
+
+  /**
+   * One measured value.
+   *
+   * @param pose how the vehicle stood, where that matters; else empty
+   * @param score the difference in units of its expanded uncertainty (E_n of ISO 13528)
+   */
+  public record Line(
+      String kind,
+      String subject,
+      String pose,
+      String unit,
+      double measured,
+      double measuredExpanded,
+      double predicted,
+      double predictedExpanded,
+      double score,
+      boolean agrees) {}
+
+  /**
+   * A value that would explain what deviates.
+   *
+   * @param stated as it was read
+   * @param wanted what it would have to be
+   * @param shift how far that is, in units of its own standard uncertainty
+   */
+  public record Cause(
+      String input,
+      String file,
+      int line,
+      String path,
+      String unit,
+      double stated,
+      double wanted,
+      double shift) {}
+
+  /** A measured value without a prediction, and why. */
+  public record Unforetold(String kind, String subject, String why) {}
+
+  /** The data of a comparison. */
+  public static Comparisons of(Build build, MeasuredFile file, Agreement agreement) {
+    return new Comparisons(
+        build.title(),
+        file.measured(),
+        build.vehicle().words(),
+        file.on(),
+        agreement.agrees(),
+        agreement.deviations().stream().map(Comparisons::line).toList(),
+        agreement.explanations().stream().map(Comparisons::cause).toList(),
+        agreement.unforetold().stream().map(Comparisons::unforetold).toList());
+  }
+
+  private static Line line(Deviation deviation) {
+    Pair pair = deviation.pair();
+    return new Line(
+        pair.kind().toString(),
+        pair.subject().toString(),
+        pair.pose(),
+        pair.measured().dimension().unit().symbol(),
+        rounded(pair.measured().value()),
+        rounded(pair.measured().expanded()),
+        rounded(pair.predicted().value()),
+        rounded(pair.predicted().expanded()),
+        rounded(deviation.score()),
+        deviation.agrees());
+  }
+
+  private static Cause cause(Explanation explanation) {
+    Input input = explanation.input().input();
+    return new Cause(
+        explanation.input().name(),
+        input == null ? "" : input.file(),
+        input == null ? 0 : input.line(),
+        input == null ? "" : input.path(),
+        explanation.input().dimension().unit().symbol(),
+        rounded(explanation.input().value()),
+        rounded(explanation.wanted()),
+        rounded(explanation.shift()));
+  }
+
+  private static Unforetold unforetold(Pair pair) {
+    return new Unforetold(pair.kind().toString(), pair.subject().toString(), why(pair));
+  }
+
+  static String why(Pair pair) {
+    @Nullable Absence absence = pair.predicted().absence();
+    return absence == null ? "" : absence.reason();
+  }
+
+  private static double rounded(double value) {
+    return Math.round(value * 1e6) / 1e6;
+  }
+
+  /** The values as comma-separated values with a head line. */
+  public String csv() {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "kind,subject,pose,unit,measured,measured-expanded,predicted,predicted-expanded,score,"
+            + "agrees");
+    for (Line value : values) {
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "%s,%s,%s,%s,%.4f,%.4f,%.4f,%.4f,%.3f,%s",
+              value.kind(),
+              value.subject(),
+              value.pose().replace(", ", " "),
+              value.unit(),
+              value.measured(),
+              value.measuredExpanded(),
+              value.predicted(),
+              value.predictedExpanded(),
+              value.score(),
+              value.agrees() ? "yes" : "no"));
+    }
+    return String.join("\n", lines) + "\n";
+  }
+}
