@@ -202,7 +202,9 @@ public final class AlignmentMap {
   /**
    * The best setting: the one whose lesser share of the way from window edge to preferred value is
    * greatest; outside the windows, the one that misses them least. Found by linear programs on the
-   * true linkage's slopes, until they no longer move it.
+   * true linkage's slopes, until they no longer move it. Each may move the adjusters half as far as
+   * the one before: where more than two adjusters lead to the same angles, the programs would
+   * otherwise leap from one equally good setting to another, each a slope's error away.
    */
   public Optional<Angles> best(AngleWindow camber, AngleWindow caster) {
     if (adjusters.isEmpty()) {
@@ -214,7 +216,7 @@ public final class AlignmentMap {
     for (int round = 0; round < MOST_ROUNDS && now.isPresent() && moved >= CLOSE; round++) {
       double[] next =
           new BestSetting(adjusters, camber, caster)
-              .near(settings, now.get().angles, now.get().camber, now.get().caster);
+              .near(settings, moved / 2, now.get().angles, now.get().camber, now.get().caster);
       Optional<Tangent> then = tangent(next);
       if (then.isEmpty()) {
         break;

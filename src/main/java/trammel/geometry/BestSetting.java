@@ -26,17 +26,23 @@ record BestSetting(List<AdjusterRange> adjusters, AngleWindow camber, AngleWindo
    * The best setting on the slopes about a point.
    *
    * @param about settings that the slopes were taken at (mm)
+   * @param reach how far each adjuster may move from there (mm)
    * @param there angles at those settings (degrees)
    * @param camberSlopes change of camber with each adjuster (degrees/mm)
    * @param casterSlopes change of caster with each adjuster (degrees/mm)
    */
   double[] near(
-      double[] about, AlignmentMap.Angles there, double[] camberSlopes, double[] casterSlopes) {
+      double[] about,
+      double reach,
+      AlignmentMap.Angles there,
+      double[] camberSlopes,
+      double[] casterSlopes) {
     int count = about.length;
     List<LinearConstraint> constraints = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      constraints.add(bound(count, i, Relationship.GEQ, adjusters.get(i).from()));
-      constraints.add(bound(count, i, Relationship.LEQ, adjusters.get(i).to()));
+      AdjusterRange range = adjusters.get(i);
+      constraints.add(bound(count, i, Relationship.GEQ, Math.max(range.from(), about[i] - reach)));
+      constraints.add(bound(count, i, Relationship.LEQ, Math.min(range.to(), about[i] + reach)));
     }
     window(constraints, camber, there.camber(), about, camberSlopes, count);
     window(constraints, caster, there.caster(), about, casterSlopes, count + 1);

@@ -37,6 +37,14 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
   /** Half the step of the slope's central difference (radians): its error is of the square. */
   private static final double SLOPE_STEP = 1e-4;
 
+  /**
+   * A turn of the lower arm (radians) within which no linkage of a vehicle has been seen to gap.
+   */
+  private static final double FAR = 0.35;
+
+  /** Poses looked at in each such turn beyond the first. */
+  private static final int FINELY = 12;
+
   /** How finely a limit of travel is found (mm). */
   private static final double LIMIT_STEP = 0.01;
 
@@ -109,7 +117,23 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
    */
   private @Nullable Pose<Binary64> find(double wanted, Heading<Binary64> heading) {
     Pose<Binary64> found = bySecant(wanted, heading);
-    return found == null ? bySmallSteps(wanted, heading) : found;
+    return found == null || !wayIsOpen(found, heading) ? bySmallSteps(wanted, heading) : found;
+  }
+
+  /**
+   * Whether nothing stands between where it was surveyed and a pose that secant steps have leapt
+   * to: far out, a linkage can have a stretch that it cannot pass, and a reach behind it.
+   */
+  private boolean wayIsOpen(Pose<Binary64> found, Heading<Binary64> heading) {
+    double surveyed = plain.surveyedAngle().getReal();
+    double way = found.lowerAngle().getReal() - surveyed;
+    int steps = (int) (FastMath.abs(way) / FAR);
+    for (int step = 1; step <= steps * FINELY; step++) {
+      if (pose(surveyed + way * step / (steps * FINELY + 1), heading) == null) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** By secant steps; null where they fail or come to a place where the wheel no longer rises. */

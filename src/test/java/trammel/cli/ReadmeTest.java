@@ -92,6 +92,12 @@ class ReadmeTest {
         "catalog-demo/measured/skerrow-spring-sagged.measured.yaml");
   }
 
+  @Test
+  void theLedgerOfHeightsIsRealOutput() throws IOException {
+    String sheet = "catalog-demo/builds/skerrow-raised-to-the-stop.build.yaml";
+    shows("      Spring and ram ", "\n`--format csv`", "heights", sheet);
+  }
+
   /** What the README has between the two is what the command prints, line for line. */
   private void shows(String begins, String ends, String... command) throws IOException {
     run(command);

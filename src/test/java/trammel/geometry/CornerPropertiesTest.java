@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -167,6 +168,13 @@ class CornerPropertiesTest {
     assertThat(pose.spindle().getNorm().getReal()).isCloseTo(1, within(1e-9));
     assertThat(pose.kingpin().getNorm().getReal()).isCloseTo(1, within(1e-9));
     assertThat(pose.camber().isNaN() || pose.toe().isNaN() || pose.caster().isNaN()).isFalse();
+  }
+
+  /** A strut whose tie rod cannot follow on the way, and could again beyond. */
+  @Example
+  void aWayThatIsShutInTheMiddleIsNotLeaptOver() {
+    thereIsAPoseOrASentenceAtEveryTravel(1669, 276.66, true, false);
+    thereIsAPoseOrASentenceAtEveryTravel(1690, 314.82, true, false);
   }
 
   /** From the surveyed angle to the one found, the wheel goes one way only. */

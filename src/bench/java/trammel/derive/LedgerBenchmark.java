@@ -1,0 +1,59 @@
+package trammel.derive;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import trammel.build.Build;
+import trammel.build.BuildFiles;
+import trammel.catalog.Catalog;
+import trammel.catalog.CatalogFiles;
+
+/** Height ledger, load share and travel budget of both axles. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+public class LedgerBenchmark {
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+
+  private Build passive;
+  private Build held;
+
+  @Setup
+  public void read() {
+    Catalog catalog = CatalogFiles.read(Path.of("catalog-demo"));
+    passive =
+        BuildFiles.read(Path.of("catalog-demo/builds/cairnback-loaded.build.yaml"), catalog);
+    held =
+        BuildFiles.read(
+            Path.of("catalog-demo/builds/skerrow-raised-with-spacers.build.yaml"), catalog);
+  }
+
+  @Benchmark
+  public HeightLedger passiveHeights() {
+    return HeightLedger.of(passive, DAY);
+  }
+
+  @Benchmark
+  public List<TravelLedger> passiveTravel() {
+    return TravelLedger.of(passive, DAY);
+  }
+
+  /** Surveyed corners: spring paths from hard points, and fluid beside the springs. */
+  @Benchmark
+  public HeightLedger heldHeights() {
+    return HeightLedger.of(held, DAY);
+  }
+
+  @Benchmark
+  public List<TravelLedger> heldTravel() {
+    return TravelLedger.of(held, DAY);
+  }
+}
