@@ -14,6 +14,9 @@ final class ExitStatus {
   /** A wrong command line, or a file that cannot be read. */
   static final int UNREADABLE = 2;
 
+  /** A case of a rule does not come out as its sheet expects. */
+  static final int OTHERWISE = 5;
+
   /** 6 is: fits or not proven, and not lawful as it stands. */
   private static final List<Integer> WORST_FIRST = List.of(OUR_FAULT, UNREADABLE, 5, 6, 4, 3, DONE);
 
