@@ -11,8 +11,9 @@ import trammel.read.Place;
  * @param facts what is given
  * @param expects {@code nothing}, {@code precedent}, {@code unproven}, a kind, or {@code possibly}
  *     and a kind
+ * @param knownGap why the rule does not do so yet; empty where it does
  */
-public record Case(Place place, String name, List<Fact> facts, String expects) {
+public record Case(Place place, String name, List<Fact> facts, String expects, String knownGap) {
   /** Nothing is said. */
   public static final String NOTHING = "nothing";
 

@@ -24,11 +24,13 @@ import trammel.vocabulary.FactType;
  * }</pre>
  *
  * <p>A fact that stands several times is a list. What a case expects is {@code nothing}, {@code
- * precedent}, {@code unproven}, a kind, or {@code possibly} and a kind.
+ * precedent}, {@code unproven}, a kind, or {@code possibly} and a kind. {@code known-gap} says why
+ * the rule does not do so yet.
  */
 final class CaseReader {
   private static final int FEWEST = 4;
-  private static final Set<String> OWN_KEYS = Set.of("case", "expects");
+  private static final String KNOWN_GAP = "known-gap";
+  private static final Set<String> OWN_KEYS = Set.of("case", "expects", KNOWN_GAP);
 
   private final FactType about;
   private final List<String> expected;
@@ -93,13 +95,14 @@ final class CaseReader {
               + Words.anyOf(expected),
           Words.didYouMean(expects, expected, "Write one of these."));
     }
+    String knownGap = map.get(KNOWN_GAP).isPresent() ? text(map, KNOWN_GAP) : "";
     List<Fact> facts = new ArrayList<>();
     for (MapNode.Entry entry : map.entries()) {
       if (!OWN_KEYS.contains(entry.key())) {
         facts(entry, facts);
       }
     }
-    if (problems.count() > before || name == null || expects == null) {
+    if (problems.count() > before || name == null || expects == null || knownGap == null) {
       return null;
     }
     if (facts.stream().noneMatch(about.type()::isInstance)) {
@@ -109,7 +112,7 @@ final class CaseReader {
           "State it: " + about.name() + ": { … }.");
       return null;
     }
-    return new Case(map.place(), name, facts, expects);
+    return new Case(map.place(), name, facts, expects, knownGap);
   }
 
   private void facts(MapNode.Entry entry, List<Fact> into) {

@@ -25,7 +25,8 @@ public record Traced(
     @Nullable Comparison opposite,
     List<Traced> parts) {
 
-  static Traced of(Condition condition, Fact about, FactSet facts) {
+  /** How a condition comes out for a fact that stands among others. */
+  public static Traced of(Condition condition, Fact about, FactSet facts) {
     if (condition instanceof Condition.All all) {
       return folded(all, about, parts(all.parts(), about, facts), false, false);
     } else if (condition instanceof Condition.Any any) {

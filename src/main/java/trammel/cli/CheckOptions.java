@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
@@ -24,8 +25,20 @@ final class CheckOptions {
       description = "The catalog's folder; else what the sheet names, else the nearest above it.")
   private @Nullable Path catalog;
 
+  @Mixin private BookOptions books = new BookOptions();
+
+  /**
+   * Begins.
+   *
+   * @throws trammel.read.UnreadableFile if a book cannot be read
+   */
   Checking start() {
-    return new Checking(catalog, on == null ? LocalDate.now(ZoneId.systemDefault()) : on);
+    return new Checking(catalog, on(), books.read());
+  }
+
+  /** The day to check for. */
+  LocalDate on() {
+    return on == null ? LocalDate.now(ZoneId.systemDefault()) : on;
   }
 
   /** Reads a day as files write it. */

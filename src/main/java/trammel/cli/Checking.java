@@ -3,8 +3,10 @@ package trammel.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import trammel.book.Book;
 import trammel.build.Build;
 import trammel.build.BuildFiles;
 import trammel.catalog.Catalog;
@@ -12,6 +14,7 @@ import trammel.catalog.CatalogFiles;
 import trammel.derive.Derivation;
 import trammel.judge.Judge;
 import trammel.judge.Judgement;
+import trammel.judge.Judges;
 import trammel.report.Report;
 import trammel.report.Reporter;
 
@@ -19,19 +22,21 @@ import trammel.report.Reporter;
 final class Checking implements AutoCloseable {
   private final @Nullable Path catalogFolder;
   private final LocalDate on;
-  private final Judge judge = Judge.ofBaseBook();
+  private final Judges judges;
   private final Map<Path, Catalog> catalogs = new HashMap<>();
 
-  /** What the rules made of a sheet, and its report. */
-  record Checked(Judgement judgement, Report report) {}
+  /** What the rules made of a sheet, by which of them, and its report. */
+  record Checked(Judge judge, Judgement judgement, Report report) {}
 
   /**
    * @param catalogFolder the catalog to use for every sheet; null for the one that each names
    * @param on the day to check for
+   * @param books the books at hand besides the base book
    */
-  Checking(@Nullable Path catalogFolder, LocalDate on) {
+  Checking(@Nullable Path catalogFolder, LocalDate on, List<Book> books) {
     this.catalogFolder = catalogFolder;
     this.on = on;
+    this.judges = Judges.of(books);
   }
 
   /**
@@ -42,8 +47,9 @@ final class Checking implements AutoCloseable {
   Checked check(Path file) {
     Catalog catalog = catalog(file);
     Build build = BuildFiles.read(file, catalog);
+    Judge judge = judge(build);
     Judgement judgement = judge.judge(Derivation.facts(build, on));
-    return new Checked(judgement, Reporter.report(build, judgement, judge, catalog, on));
+    return new Checked(judge, judgement, Reporter.report(build, judgement, judge, catalog, on));
   }
 
   /** A sheet with every name resolved, not yet judged. */
@@ -71,12 +77,19 @@ final class Checking implements AutoCloseable {
     return catalog;
   }
 
-  Judge judge() {
-    return judge;
+  /** All books at hand. */
+  Judges judges() {
+    return judges;
+  }
+
+  /** The rules that hold for a build: those of its vehicle and of the place it is registered at. */
+  Judge judge(Build build) {
+    String place = build.found().registeredAt();
+    return judges.over(build.vehicle().vehicle(), place == null ? "" : place);
   }
 
   @Override
   public void close() {
-    judge.close();
+    judges.close();
   }
 }

@@ -17,6 +17,9 @@ final class ExitStatus {
   /** What was measured is not what was predicted. */
   static final int DISAGREES = 4;
 
+  /** A case of a rule does not come out as its sheet expects. */
+  static final int OTHERWISE = 5;
+
   /** 6 is: fits or not proven, and not lawful as it stands. */
   private static final List<Integer> WORST_FIRST = List.of(OUR_FAULT, UNREADABLE, 5, 6, 4, 3, DONE);
 

@@ -34,10 +34,10 @@ final class LimitsCommand implements Callable<Integer> {
   public Integer call() {
     try (Checking checking = options.start()) {
       Build build = checking.read(file);
-      List<Limits.Range> ranges = Limits.of(build, checking.judge(), checking.on());
+      List<Limits.Range> ranges = Limits.of(build, checking.judge(build), checking.on());
       spec.commandLine()
           .getOut()
-          .print(LimitsPage.text(build, ranges, checking.judge(), checking.on()));
+          .print(LimitsPage.text(build, ranges, checking.judge(build), checking.on()));
       spec.commandLine().getOut().flush();
       return ExitStatus.DONE;
     }

@@ -1,32 +1,42 @@
 package trammel.cli;
 
 import java.io.PrintWriter;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import trammel.judge.Judge;
+import trammel.judge.Judges;
 import trammel.judge.Rule;
 import trammel.read.Words;
 
 /** Shows the rules in force. */
 @Command(
     name = "rules",
-    header = "List or show the rules in force.",
+    header = "Show the rules in force; write, try and proofread your own.",
     description = {"", "Example:  trammel rules show clearance.rear-mount", ""},
-    synopsisSubcommandLabel = "(list | show)")
+    synopsisSubcommandLabel = "COMMAND",
+    subcommands = {
+      RulesReadCommand.class,
+      RulesPrintCommand.class,
+      RulesFactsCommand.class,
+      RulesNewCommand.class,
+      RulesProofreadCommand.class,
+      RulesTryCommand.class,
+      RulesGapsCommand.class
+    })
 final class RulesCommand {
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Command(name = "list", header = "List every rule in force.")
-  int list() {
+  int list(@Mixin BookOptions books) {
     PrintWriter out = spec.commandLine().getOut();
-    try (Judge judge = Judge.ofBaseBook()) {
-      for (Rule rule : judge.rules()) {
-        out.printf(Locale.ROOT, "%-28s %-10s %s%n", rule.id(), rule.kind(), rule.title());
-      }
+    for (Rule rule : rules(books)) {
+      out.printf(Locale.ROOT, "%-28s %-10s %s%n", rule.id(), rule.kind(), rule.title());
     }
     out.flush();
     return ExitStatus.DONE;
@@ -34,23 +44,23 @@ final class RulesCommand {
 
   @Command(name = "show", header = "Show one rule: what it demands, why, and by what source.")
   int show(
+      @Mixin BookOptions books,
       @Parameters(paramLabel = "ID", description = "The rule's id, such as wheel.bore.")
           String id) {
     PrintWriter out = spec.commandLine().getOut();
-    try (Judge judge = Judge.ofBaseBook()) {
-      Rule rule = judge.rule(id).orElseThrow(() -> unknown(id, judge));
-      out.println(rule.id() + ": " + rule.title());
-      out.println("  kind:   " + rule.kind());
-      out.println("  says:   " + rule.says());
-      out.println("  why:    " + rule.reason());
-      out.println("  source: " + rule.source());
-      if (!rule.settle().isEmpty()) {
-        out.println("  settle: " + String.join("; or ", rule.settle()));
-      }
-      out.println("  judges: " + String.join(", ", judged(rule)));
-      out.println("  waiver: " + (rule.safetyCritical() ? "none, safety-critical" : "possible"));
-      out.println("  book:   " + rule.book() + ", since " + rule.since());
+    Collection<Rule> rules = rules(books);
+    Rule rule = named(id, rules);
+    out.println(rule.id() + ": " + rule.title());
+    out.println("  kind:   " + rule.kind());
+    out.println("  says:   " + rule.says());
+    out.println("  why:    " + rule.reason());
+    out.println("  source: " + rule.source());
+    if (!rule.settle().isEmpty()) {
+      out.println("  settle: " + String.join("; or ", rule.settle()));
     }
+    out.println("  judges: " + String.join(", ", judged(rule)));
+    out.println("  waiver: " + (rule.safetyCritical() ? "none, safety-critical" : "possible"));
+    out.println("  book:   " + rule.book() + ", since " + rule.since());
     out.flush();
     return ExitStatus.DONE;
   }
@@ -62,10 +72,25 @@ final class RulesCommand {
         .toList();
   }
 
-  private static Mistake unknown(String id, Judge judge) {
-    List<String> known = judge.rules().stream().map(Rule::id).toList();
-    return new Mistake(
-        "no rule in force is called " + Words.quoted(id),
-        Words.didYouMean(id, known, "trammel rules list shows them all."));
+  /** Every rule of every book at hand, by id. */
+  private static List<Rule> rules(BookOptions options) {
+    try (Judges judges = Judges.of(options.read())) {
+      return judges.rules().stream().sorted(Comparator.comparing(Rule::id)).toList();
+    }
+  }
+
+  /** The rule of this id, or the one that has taken its place. */
+  static Rule named(String id, Collection<Rule> rules) {
+    return rules.stream()
+        .filter(rule -> rule.id().equals(id) || rule.replaces().contains(id))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new Mistake(
+                    "no rule in force is called " + Words.quoted(id),
+                    Words.didYouMean(
+                        id,
+                        rules.stream().map(Rule::id).toList(),
+                        "trammel rules list shows them all.")));
   }
 }

@@ -48,10 +48,12 @@ public final class Judge implements AutoCloseable {
   private final Set<Class<?>> read = new HashSet<>();
 
   private final Set<PartKind> judged = EnumSet.noneOf(PartKind.class);
+  private final List<Book> books;
   private final KieBase base;
   private final KieSessionsPool pool;
 
-  private Judge(List<Model> models, List<Rule> found) {
+  private Judge(List<Model> models, List<Rule> found, List<Book> books) {
+    this.books = List.copyOf(books);
     this.base = KieBaseBuilder.createKieBaseFromModel(models);
     List<Rule> sorted = new ArrayList<>(found);
     sorted.sort(Comparator.comparing(Rule::id));
@@ -83,7 +85,7 @@ public final class Judge implements AutoCloseable {
       models.add(SheetModel.of(book));
       rules.addAll(rules(book));
     }
-    return new Judge(models, rules);
+    return new Judge(models, rules, books);
   }
 
   /** What the rules of a book say of themselves. */
@@ -105,7 +107,7 @@ public final class Judge implements AutoCloseable {
     for (Model model : BaseBook.models()) {
       model.getRules().stream().filter(rule -> ids.contains(rule.getName())).forEach(some::addRule);
     }
-    return new Judge(List.of(some), BaseBook.rules(List.of(some)));
+    return new Judge(List.of(some), BaseBook.rules(List.of(some)), List.of());
   }
 
   /** Judges facts in a session of the pool. */
@@ -177,6 +179,11 @@ public final class Judge implements AutoCloseable {
   /** Every rule in force, by id. */
   public Collection<Rule> rules() {
     return List.copyOf(rules.values());
+  }
+
+  /** The books of sheets in force. */
+  public List<Book> books() {
+    return books;
   }
 
   /** The rule of this id. */

@@ -196,7 +196,7 @@ public record Report(
   /**
    * A rule book that judged.
    *
-   * @param version the newest version of the program that any of its rules names
+   * @param version its own version; of the base book the newest that one of its rules names
    * @param rules how many rules it has
    */
   public record Book(String name, String version, int rules) {}

@@ -219,6 +219,16 @@ public final class Reporter {
         .toList();
   }
 
+  /** A sheet book's own version; of the base book the newest that one of its rules names. */
+  private String version(String book, List<Rule> rules) {
+    return judge.books().stream()
+        .filter(sheets -> sheets.name().equals(book))
+        .map(sheets -> sheets.manifest().version().toString())
+        .findFirst()
+        .orElseGet(
+            () -> rules.stream().map(Rule::since).max(Comparator.naturalOrder()).orElseThrow());
+  }
+
   private List<Report.Book> books() {
     Map<String, List<Rule>> books =
         judge.rules().stream()
@@ -227,12 +237,7 @@ public final class Reporter {
         .map(
             book ->
                 new Report.Book(
-                    book.getKey(),
-                    book.getValue().stream()
-                        .map(Rule::since)
-                        .max(Comparator.naturalOrder())
-                        .orElseThrow(),
-                    book.getValue().size()))
+                    book.getKey(), version(book.getKey(), book.getValue()), book.getValue().size()))
         .toList();
   }
 }

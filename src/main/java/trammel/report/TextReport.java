@@ -195,7 +195,13 @@ public final class TextReport {
         report.books().stream()
             .map(
                 book ->
-                    "book " + book.name() + " " + book.version() + ", " + book.rules() + " rules")
+                    "book "
+                        + book.name()
+                        + " "
+                        + book.version()
+                        + ", "
+                        + book.rules()
+                        + (book.rules() == 1 ? " rule" : " rules"))
             .toList());
   }
 

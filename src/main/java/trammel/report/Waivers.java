@@ -71,6 +71,16 @@ final class Waivers {
     if (on.isAfter(waiver.lastDay())) {
       return Optional.of("does not count: its last day was " + waiver.lastDay() + ".");
     }
+    String tightened = rule.get().stricterThan();
+    if (tightened != null) {
+      return Optional.of(
+          "does not count: what "
+              + rule.get().id()
+              + " finds is told as "
+              + tightened
+              + waiver.finding().substring(id.length())
+              + ", which it tightens. Waive that one.");
+    }
     return found.contains(identity)
         ? Optional.empty()
         : Optional.of("is not needed: nothing of the kind is found.");

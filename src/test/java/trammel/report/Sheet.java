@@ -74,6 +74,10 @@ final class Sheet {
   }
 
   Report report(Fact... facts) {
+    return report(JUDGE, facts);
+  }
+
+  Report report(Judge judge, Fact... facts) {
     Build build =
         new Build(
             "Test",
@@ -96,7 +100,7 @@ final class Sheet {
             new Measurements(List.of(), List.of(), List.of(), List.of()),
             waivers,
             Trial.NONE);
-    return Reporter.report(build, JUDGE.judge(List.of(facts)), JUDGE, CATALOG, ON);
+    return Reporter.report(build, judge.judge(List.of(facts)), judge, CATALOG, ON);
   }
 
   /** A length in mm with its expanded uncertainty. */

@@ -1,0 +1,53 @@
+package trammel.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import trammel.book.Book;
+import trammel.book.Proof;
+import trammel.report.ProofPage;
+
+/** Proofreads books. */
+@Command(
+    name = "proofread",
+    header = "Read a whole book and say what is wrong with it, and what is doubtful.",
+    description = {
+      "Ends with 2 where something is wrong: keys, units, names, cases.",
+      "Doubtful is what may be meant: rules that can never speak or add nothing,",
+      "gaps and overlaps in tables, texts of the law that were read long ago.",
+      "",
+      "Example:  trammel rules proofread rules/shop-example",
+      ""
+    })
+final class RulesProofreadCommand implements Callable<Integer> {
+  @Parameters(arity = "1..*", paramLabel = "FOLDER", description = "Folders of books.")
+  private List<Path> folders = List.of();
+
+  @Option(
+      names = "--on",
+      paramLabel = "DATE",
+      converter = CheckOptions.Day.class,
+      description = "The day to read it for (2026-05-31); today if not given.")
+  private @Nullable LocalDate on;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() {
+    List<Book> books = BookOptions.read(folders);
+    Proof proof = Proof.of(books, on == null ? LocalDate.now(ZoneId.systemDefault()) : on);
+    PrintWriter out = spec.commandLine().getOut();
+    out.print(ProofPage.text(books, proof));
+    out.flush();
+    return proof.wrong().isEmpty() ? ExitStatus.DONE : ExitStatus.UNREADABLE;
+  }
+}
