@@ -3,8 +3,12 @@ package trammel.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import trammel.book.BookFolder;
+import trammel.book.Books;
+import trammel.book.CodeBooks;
 import trammel.build.Build;
 import trammel.build.BuildFiles;
 import trammel.catalog.Catalog;
@@ -12,6 +16,7 @@ import trammel.catalog.CatalogFiles;
 import trammel.derive.Derivation;
 import trammel.judge.Judge;
 import trammel.judge.Judgement;
+import trammel.judge.Judges;
 import trammel.report.Report;
 import trammel.report.Reporter;
 
@@ -19,11 +24,11 @@ import trammel.report.Reporter;
 final class Checking implements AutoCloseable {
   private final @Nullable Path catalogFolder;
   private final LocalDate on;
-  private final Judge judge = Judge.ofBaseBook();
+  private final Map<String, Judges> judges = new HashMap<>();
   private final Map<Path, Catalog> catalogs = new HashMap<>();
 
-  /** What the rules made of a sheet, and its report. */
-  record Checked(Judgement judgement, Report report) {}
+  /** Who judged a sheet, what the rules made of it, and its report. */
+  record Checked(Judge judge, Judgement judgement, Report report) {}
 
   /**
    * @param catalogFolder the catalog to use for every sheet; null for the one that each names
@@ -42,8 +47,9 @@ final class Checking implements AutoCloseable {
   Checked check(Path file) {
     Catalog catalog = catalog(file);
     Build build = BuildFiles.read(file, catalog);
+    Judge judge = judge(build);
     Judgement judgement = judge.judge(Derivation.facts(build, on));
-    return new Checked(judgement, Reporter.report(build, judgement, judge, catalog, on));
+    return new Checked(judge, judgement, Reporter.report(build, judgement, judge, catalog, on));
   }
 
   /** A sheet with every name resolved, not yet judged. */
@@ -71,12 +77,20 @@ final class Checking implements AutoCloseable {
     return catalog;
   }
 
-  Judge judge() {
-    return judge;
+  /** Who judges a build: the base book, and the law of the place that its sheet names. */
+  Judge judge(Build build) {
+    String named = build.found().registeredAt();
+    String place = named == null ? "" : named;
+    return judges.computeIfAbsent(place, Checking::ofPlace).over(build.vehicle().vehicle(), place);
+  }
+
+  private static Judges ofPlace(String place) {
+    List<BookFolder> codes = place.isBlank() ? List.of() : CodeBooks.at(place);
+    return Judges.of(codes.isEmpty() ? List.of() : Books.read(codes, Judge.knownRules()));
   }
 
   @Override
   public void close() {
-    judge.close();
+    judges.values().forEach(Judges::close);
   }
 }

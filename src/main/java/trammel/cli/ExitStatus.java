@@ -14,7 +14,7 @@ final class ExitStatus {
   /** A wrong command line, or a file that cannot be read. */
   static final int UNREADABLE = 2;
 
-  /** 6 is: fits or not proven, and not lawful as it stands. */
+  /** 6 is: fits, fits with additions or not proven, and not lawful as it stands. */
   private static final List<Integer> WORST_FIRST = List.of(OUR_FAULT, UNREADABLE, 5, 6, 4, 3, DONE);
 
   private ExitStatus() {}

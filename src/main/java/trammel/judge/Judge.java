@@ -22,6 +22,7 @@ import org.kie.api.runtime.KieSessionsPool;
 import trammel.book.Book;
 import trammel.book.FactSet;
 import trammel.book.KnownRule;
+import trammel.book.Manifest;
 import trammel.catalog.PartKind;
 import trammel.fact.Fact;
 
@@ -48,10 +49,12 @@ public final class Judge implements AutoCloseable {
   private final Set<Class<?>> read = new HashSet<>();
 
   private final Set<PartKind> judged = EnumSet.noneOf(PartKind.class);
+  private final List<Manifest> books;
   private final KieBase base;
   private final KieSessionsPool pool;
 
-  private Judge(List<Model> models, List<Rule> found) {
+  private Judge(List<Model> models, List<Rule> found, List<Manifest> books) {
+    this.books = List.copyOf(books);
     this.base = KieBaseBuilder.createKieBaseFromModel(models);
     List<Rule> sorted = new ArrayList<>(found);
     sorted.sort(Comparator.comparing(Rule::id));
@@ -83,7 +86,7 @@ public final class Judge implements AutoCloseable {
       models.add(SheetModel.of(book));
       rules.addAll(rules(book));
     }
-    return new Judge(models, rules);
+    return new Judge(models, rules, books.stream().map(Book::manifest).toList());
   }
 
   /** What the rules of a book say of themselves. */
@@ -105,7 +108,7 @@ public final class Judge implements AutoCloseable {
     for (Model model : BaseBook.models()) {
       model.getRules().stream().filter(rule -> ids.contains(rule.getName())).forEach(some::addRule);
     }
-    return new Judge(List.of(some), BaseBook.rules(List.of(some)));
+    return new Judge(List.of(some), BaseBook.rules(List.of(some)), List.of());
   }
 
   /** Judges facts in a session of the pool. */
@@ -172,6 +175,11 @@ public final class Judge implements AutoCloseable {
         .max(Map.Entry.<String, Long>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
         .map(Map.Entry::getKey)
         .orElse("none of them");
+  }
+
+  /** What the books in force besides the base book say of themselves. */
+  public List<Manifest> books() {
+    return books;
   }
 
   /** Every rule in force, by id. */
