@@ -49,6 +49,11 @@ public final class Books {
     return books;
   }
 
+  /** What a book says of itself; empty, and problems told, if that cannot be read. */
+  static Optional<Manifest> manifest(BookFolder folder, Problems problems) {
+    return Optional.ofNullable(new Books(problems).manifest(folder));
+  }
+
   private @Nullable Book book(BookFolder folder) {
     List<String> names = folder.names(problems);
     if (!names.contains(MANIFEST)) {

@@ -30,11 +30,12 @@ import trammel.vocabulary.FactType;
  * Makes the facts of a case. What a case does not state is absent: a quantity without a value, a
  * mark that nobody knows, an empty text, a no. Of a closed list of names there is no such thing:
  * what the rule asks of must be stated, and the rest is the first of its list. A fact without
- * subject is of the front left wheel ({@code vehicle} of the vehicle), one without standing is
- * worse or new.
+ * subject is of the front left wheel ({@code vehicle} and {@code legal-measures} of the vehicle),
+ * one without standing is worse or new.
  */
 final class FactReader {
   private static final String ABSENT = "absent";
+  private static final Set<String> OF_THE_VEHICLE = Set.of("vehicle", "legal-measures");
   private static final Subject USUAL = Subject.parse("front-left");
 
   private final Set<Component> asked;
@@ -133,7 +134,7 @@ final class FactReader {
       case COUNT -> 0;
       case TEXT -> "";
       case TEXTS -> List.of();
-      case SUBJECT -> type.name().equals("vehicle") ? Subject.VEHICLE : USUAL;
+      case SUBJECT -> OF_THE_VEHICLE.contains(type.name()) ? Subject.VEHICLE : USUAL;
       case TOKEN -> {
         if (!asked.contains(component)) {
           yield single(component, component.choices().get(0));

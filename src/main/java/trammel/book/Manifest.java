@@ -59,7 +59,8 @@ public record Manifest(
     return ofVehicle && (kind != Kind.LAW || names(registeredAt));
   }
 
-  private boolean names(String registeredAt) {
+  /** Whether it holds the law of a place that a sheet names so. */
+  boolean names(String registeredAt) {
     String wanted = registeredAt.strip().toLowerCase(Locale.ROOT);
     return Stream.concat(Stream.ofNullable(of), alsoCalled.stream())
         .anyMatch(name -> name.strip().toLowerCase(Locale.ROOT).equals(wanted));

@@ -27,6 +27,7 @@ import trammel.subject.Axle;
  * @param centerOfGravity height above ground
  * @param raisedShare share of the mass that a suspension lift raises
  * @param underbody what hangs lowest underneath
+ * @param outline heights that statutes ask for
  * @param driveMatch greatest allowed difference of front and rear rolling circumference
  */
 public record VehicleProfile(
@@ -72,7 +73,8 @@ public record VehicleProfile(
     @Required AxleProfile rear,
     SpareCarrier spare,
     List<ShaftProfile> shafts,
-    List<UnderbodyPoint> underbody) {
+    List<UnderbodyPoint> underbody,
+    Outline outline) {
 
   /** What kind of vehicle it is registered as, which decides how its tires are rated. */
   public enum VehicleClass {
@@ -128,6 +130,76 @@ public record VehicleProfile(
     }
   }
 
+  /**
+   * What statutes measure and nothing else asks for, above ground unless it says otherwise.
+   *
+   * @param frameHeight the frame's lowest place midway between the axles
+   * @param lowestBody the lowest original part of the body
+   * @param bumperBottomFront lower edge of the front bumper, which rises with the frame
+   * @param bumperBottomRear lower edge of the rear bumper, which rises with the frame
+   * @param bumperTallness from a bumper's lower to its upper edge, the lesser of the two bumpers
+   * @param floorOverFrame from the top of the frame up to the floor of body or bed
+   * @param headlampCenter center of the headlamps
+   * @param netMass the vehicle empty, as its papers have it
+   */
+  public record Outline(
+      @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "ground to the frame's lowest place midway between the axles, unladen",
+              min = 150,
+              max = 1500)
+          Quantity frameHeight,
+      @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "ground to the lowest original part of the body, unladen",
+              min = 150,
+              max = 1500)
+          Quantity lowestBody,
+      @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "ground to the front bumper's lower edge, unladen",
+              min = 150,
+              max = 1500)
+          Quantity bumperBottomFront,
+      @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "ground to the rear bumper's lower edge, unladen",
+              min = 150,
+              max = 1500)
+          Quantity bumperBottomRear,
+      @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "the bumper's lower edge to its upper one",
+              min = 20,
+              max = 800)
+          Quantity bumperTallness,
+      @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "top of the frame to the floor of body or bed",
+              min = 0,
+              max = 600)
+          Quantity floorOverFrame,
+      @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "ground to the center of the headlamps, unladen",
+              min = 300,
+              max = 1800)
+          Quantity headlampCenter,
+      @Measured(
+              value = MASS,
+              by = STATED,
+              how = "read the registration papers",
+              min = 500,
+              max = 10000)
+          Quantity netMass) {}
+
   /** The profile of one axle. */
   public AxleProfile axle(Axle axle) {
     return axle == Axle.FRONT ? front : rear;
@@ -159,7 +231,8 @@ public record VehicleProfile(
         which == Axle.REAR ? other : rear,
         spare,
         shafts,
-        underbody);
+        underbody,
+        outline);
   }
 
   /** Maker and model, as a person says it. */

@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import trammel.book.Book;
+import trammel.book.BookFolder;
 import trammel.book.BookShelf;
 import trammel.book.Books;
 import trammel.judge.Judge;
@@ -24,7 +25,12 @@ final class BookOptions {
    * @throws trammel.read.UnreadableFile if one cannot be read: then nothing is judged at all
    */
   List<Book> read() {
-    return Books.read(BookShelf.folders(usual(), named), Judge.knownRules());
+    return Books.read(folders(), Judge.knownRules());
+  }
+
+  /** Where the user's books and those named are. */
+  List<BookFolder> folders() {
+    return BookShelf.folders(usual(), named);
   }
 
   /** The books of these folders alone. */

@@ -36,7 +36,7 @@ import trammel.report.TextReport;
       "1:the program failed",
       "2:wrong command line, or a file that cannot be read",
       "5:does not fit",
-      "6:fits or is not proven, and is not lawful as it stands",
+      "6:fits, fits with additions or is not proven, and is not lawful as it stands",
       "4:not proven",
       "3:fits with additions",
       "0:fits"
@@ -86,7 +86,7 @@ final class CheckCommand implements Callable<Integer> {
         try {
           Report report = checking.check(file).report();
           reports.add(report);
-          statuses.add(report.verdict().exitStatus());
+          statuses.add(report.exitStatus());
         } catch (UnreadableFile e) {
           err.println(e.getMessage());
           refused.add(

@@ -33,7 +33,7 @@ final class CheckOptions {
    * @throws trammel.read.UnreadableFile if a book cannot be read
    */
   Checking start() {
-    return new Checking(catalog, on(), books.read());
+    return new Checking(catalog, on(), books.folders());
   }
 
   /** The day to check for. */

@@ -2,11 +2,14 @@ package trammel.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import trammel.book.Book;
+import trammel.book.BookFolder;
+import trammel.book.Books;
+import trammel.book.CodeBooks;
 import trammel.build.Build;
 import trammel.build.BuildFiles;
 import trammel.catalog.Catalog;
@@ -22,21 +25,25 @@ import trammel.report.Reporter;
 final class Checking implements AutoCloseable {
   private final @Nullable Path catalogFolder;
   private final LocalDate on;
-  private final Judges judges;
+  private final List<BookFolder> books;
+
+  /** By the place whose law they hold. */
+  private final Map<String, Judges> judges = new HashMap<>();
+
   private final Map<Path, Catalog> catalogs = new HashMap<>();
 
-  /** What the rules made of a sheet, by which of them, and its report. */
+  /** Who judged a sheet, what the rules made of it, and its report. */
   record Checked(Judge judge, Judgement judgement, Report report) {}
 
   /**
    * @param catalogFolder the catalog to use for every sheet; null for the one that each names
    * @param on the day to check for
-   * @param books the books at hand besides the base book
+   * @param books the folders of the books at hand besides the base book and those of the law
    */
-  Checking(@Nullable Path catalogFolder, LocalDate on, List<Book> books) {
+  Checking(@Nullable Path catalogFolder, LocalDate on, List<BookFolder> books) {
     this.catalogFolder = catalogFolder;
     this.on = on;
-    this.judges = Judges.of(books);
+    this.books = books;
   }
 
   /**
@@ -77,19 +84,35 @@ final class Checking implements AutoCloseable {
     return catalog;
   }
 
-  /** All books at hand. */
-  Judges judges() {
-    return judges;
+  /** Who judges a build: the base book, a shop's, and the law of the place its sheet names. */
+  Judge judge(Build build) {
+    return judges(build).over(build.vehicle().vehicle(), place(build));
   }
 
-  /** The rules that hold for a build: those of its vehicle and of the place it is registered at. */
-  Judge judge(Build build) {
-    String place = build.found().registeredAt();
-    return judges.over(build.vehicle().vehicle(), place == null ? "" : place);
+  /**
+   * All books at hand, with the law of the place that a build's sheet names.
+   *
+   * @throws trammel.read.UnreadableFile if one of them cannot be read
+   */
+  Judges judges(Build build) {
+    return judges.computeIfAbsent(
+        place(build),
+        place -> {
+          List<BookFolder> folders = new ArrayList<>(books);
+          if (!place.isBlank()) {
+            folders.addAll(CodeBooks.at(place));
+          }
+          return Judges.of(folders.isEmpty() ? List.of() : Books.read(folders, Judge.knownRules()));
+        });
+  }
+
+  private static String place(Build build) {
+    String named = build.found().registeredAt();
+    return named == null ? "" : named;
   }
 
   @Override
   public void close() {
-    judges.close();
+    judges.values().forEach(Judges::close);
   }
 }

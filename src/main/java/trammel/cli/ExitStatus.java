@@ -20,7 +20,7 @@ final class ExitStatus {
   /** A case of a rule does not come out as its sheet expects. */
   static final int OTHERWISE = 5;
 
-  /** 6 is: fits or not proven, and not lawful as it stands. */
+  /** 6 is: fits, fits with additions or not proven, and not lawful as it stands. */
   private static final List<Integer> WORST_FIRST = List.of(OUR_FAULT, UNREADABLE, 5, 6, 4, 3, DONE);
 
   private ExitStatus() {}

@@ -9,6 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import trammel.build.Build;
+import trammel.judge.Judge;
 import trammel.remedy.Limits;
 import trammel.report.LimitsPage;
 
@@ -34,10 +35,9 @@ final class LimitsCommand implements Callable<Integer> {
   public Integer call() {
     try (Checking checking = options.start()) {
       Build build = checking.read(file);
-      List<Limits.Range> ranges = Limits.of(build, checking.judge(build), checking.on());
-      spec.commandLine()
-          .getOut()
-          .print(LimitsPage.text(build, ranges, checking.judge(build), checking.on()));
+      Judge judge = checking.judge(build);
+      List<Limits.Range> ranges = Limits.of(build, judge, checking.on());
+      spec.commandLine().getOut().print(LimitsPage.text(build, ranges, judge, checking.on()));
       spec.commandLine().getOut().flush();
       return ExitStatus.DONE;
     }

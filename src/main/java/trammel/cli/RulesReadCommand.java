@@ -41,14 +41,14 @@ final class RulesReadCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Checking checking = options.start()) {
-      Rule rule = RulesCommand.named(id, checking.judges().rules());
       Build build = checking.read(file);
+      Rule rule = RulesCommand.named(id, checking.judges(build).rules());
       Judge judge = checking.judge(build);
       List<Fact> facts = Derivation.facts(build, checking.on());
       PrintWriter out = spec.commandLine().getOut();
       out.print(
           RuleOnSheetPage.text(
-              rule, checking.judges().books(), build, facts, judge, judge.judge(facts)));
+              rule, checking.judges(build).books(), build, facts, judge, judge.judge(facts)));
       out.flush();
       return ExitStatus.DONE;
     }

@@ -64,6 +64,7 @@ public final class Derivation {
     new AxleFacts(derivation).add();
     new ShaftFacts(derivation).add();
     new VehicleFacts(derivation).add();
+    new LegalFacts(derivation).add();
     new OrderFacts(derivation).add();
     return derivation;
   }

@@ -289,7 +289,8 @@ final class HeightFacts {
         : BODY.linear(1, then, -1, now);
   }
 
-  private static Quantity blocks(Equipment equipment) {
+  /** What blocks between body and frame add, whoever fitted them. */
+  static Quantity blocks(Equipment equipment) {
     return equipment
         .one(PartKind.BODY_LIFT_KIT, BodyLiftKit.class)
         .map(BodyLiftKit::thickness)

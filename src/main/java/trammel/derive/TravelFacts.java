@@ -23,7 +23,7 @@ import trammel.subject.Subject;
 /** What is left of each wheel's travel where the changes touch it. */
 final class TravelFacts {
   /** What moves a wheel in its travel, or an end of it. */
-  private static final PartKind[] TOUCHING = {
+  static final PartKind[] TOUCHING = {
     PartKind.SPRING,
     PartKind.SPRING_SPACER,
     PartKind.STRUT_TOP_SPACER,

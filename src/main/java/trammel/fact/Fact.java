@@ -42,6 +42,7 @@ public sealed interface Fact
         HalfShaft,
         HeightOffBook,
         JointSwing,
+        LegalMeasures,
         LiftStack,
         LineReach,
         LinkMismatch,

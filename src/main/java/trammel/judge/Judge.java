@@ -22,6 +22,7 @@ import org.kie.api.runtime.KieSessionsPool;
 import trammel.book.Book;
 import trammel.book.FactSet;
 import trammel.book.KnownRule;
+import trammel.book.Manifest;
 import trammel.catalog.PartKind;
 import trammel.fact.Fact;
 
@@ -174,6 +175,11 @@ public final class Judge implements AutoCloseable {
         .max(Map.Entry.<String, Long>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
         .map(Map.Entry::getKey)
         .orElse("none of them");
+  }
+
+  /** What the books in force besides the base book say of themselves. */
+  public List<Manifest> manifests() {
+    return books.stream().map(Book::manifest).toList();
   }
 
   /** Every rule in force, by id. */

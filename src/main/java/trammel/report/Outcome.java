@@ -3,6 +3,8 @@ package trammel.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import trammel.book.Manifest;
 import trammel.judge.Finding;
 import trammel.judge.Kind;
 import trammel.judge.Rule;
@@ -16,12 +18,14 @@ import trammel.remedy.Remedy;
  * @param rule the rule whose identity and safety flag it bears
  * @param words the rule in whose words it is told: that one, or a stricter one
  * @param stricter the stricter rules that found it too or in its stead
+ * @param law the book of the law that the words are from; null where they are from another
  */
 record Outcome(
     Finding finding,
     Rule rule,
     Rule words,
     List<Rule> stricter,
+    @Nullable Manifest law,
     List<Remedy> remedies,
     Optional<Report.Waived> waived) {
   private static final String SETTING = "setting";
@@ -93,7 +97,8 @@ record Outcome(
         numbers ? Figures.number(comparison.margin()) : null,
         numbers ? comparison.quantity().dimension().unit().symbol() : null,
         reason(),
-        rule.source(),
+        law == null ? rule.source() : words.source() + "; read " + law.readOn(),
+        law == null ? null : law.authority(),
         rule.safetyCritical(),
         verdict().isPresent(),
         waived.orElse(null),

@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
  * @param verdict what the sheet amounts to
  * @param decidedBy the one thing that decides it
  * @param law what is said of the law; null where the sheet names no place
- * @param place the place whose law would apply; null where the sheet names none
  * @param build the sheet's title
  * @param sheet the sheet's file
  * @param vehicle maker and model
@@ -33,8 +32,7 @@ import org.jspecify.annotations.Nullable;
 public record Report(
     Verdict verdict,
     String decidedBy,
-    @Nullable String law,
-    @Nullable String place,
+    @Nullable Law law,
     String build,
     String sheet,
     String vehicle,
@@ -52,6 +50,26 @@ public record Report(
     List<String> notices,
     List<String> cautions,
     List<Book> books) {
+
+  /** It fits or may, and is not lawful as it stands. */
+  private static final int NOT_LAWFUL_AS_IT_STANDS = 6;
+
+  /** The verdict in words, with what stands against it in law where the sheet names a place. */
+  String headline() {
+    if (law == null || law.standing() == LegalStanding.WITHIN_LIMITS) {
+      return verdict.toString();
+    }
+    String fit = verdict == Verdict.FITS ? verdict + " the vehicle" : verdict.toString();
+    return fit + "; " + law.words();
+  }
+
+  /** The exit status of a check that ends so. */
+  public int exitStatus() {
+    boolean unlawful = law != null && law.standing().notLawfulAsItStands();
+    return unlawful && verdict != Verdict.DOES_NOT_FIT
+        ? NOT_LAWFUL_AS_IT_STANDS
+        : verdict.exitStatus();
+  }
 
   /** Every finding, in the order of numbers. */
   public Stream<Item> items() {
@@ -75,7 +93,9 @@ public record Report(
    * @param uncertainty expanded uncertainty (k = 2) of the margin
    * @param unit the unit of all four
    * @param reason why it matters
-   * @param source document and clause of the rule
+   * @param source document and clause of the rule; of a book of the law also the day it was read
+   * @param authority who decides what the law of the place means here; null where no book of the
+   *     law speaks
    * @param decides whether the verdict rests on it
    * @param waived who lives with it, and until when; null where nobody does
    * @param remedies what would settle it, in the order a fitter would try
@@ -96,6 +116,7 @@ public record Report(
       @Nullable String unit,
       String reason,
       String source,
+      @Nullable String authority,
       boolean safetyCritical,
       boolean decides,
       @Nullable Waived waived,
@@ -118,6 +139,7 @@ public record Report(
           unit,
           reason,
           source,
+          authority,
           safetyCritical,
           decides,
           waived,
@@ -196,7 +218,7 @@ public record Report(
   /**
    * A rule book that judged.
    *
-   * @param version its own version; of the base book the newest that one of its rules names
+   * @param version its own version; of the base book the newest that any of its rules names
    * @param rules how many rules it has
    */
   public record Book(String name, String version, int rules) {}

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import trammel.book.Manifest;
 import trammel.build.Build;
 import trammel.catalog.Catalog;
 import trammel.catalog.PartKind;
@@ -75,13 +76,19 @@ public final class Reporter {
   }
 
   private Outcome outcome(Finding finding) {
+    Rule words = rule(finding.told().by());
     return new Outcome(
         finding,
         rule(finding.rule()),
-        rule(finding.told().by()),
+        words,
         finding.told().also().stream().map(this::rule).toList(),
+        book(words.book()).filter(book -> book.kind() == Manifest.Kind.LAW).orElse(null),
         remedies.of(finding),
         waivers.of(finding));
+  }
+
+  private Optional<Manifest> book(String name) {
+    return judge.manifests().stream().filter(book -> book.name().equals(name)).findFirst();
   }
 
   private Rule rule(String id) {
@@ -102,8 +109,7 @@ public final class Reporter {
     return new Report(
         verdict,
         decidedBy(verdict, findings, notChecked),
-        place == null ? null : "law not judged",
-        place,
+        place == null || place.isBlank() ? null : Law.of(place, judge.manifests(), outcomes),
         build.title(),
         build.place().file(),
         build.vehicle().maker() + " " + build.vehicle().model(),
@@ -219,14 +225,8 @@ public final class Reporter {
         .toList();
   }
 
-  /** A sheet book's own version; of the base book the newest that one of its rules names. */
-  private String version(String book, List<Rule> rules) {
-    return judge.books().stream()
-        .filter(sheets -> sheets.name().equals(book))
-        .map(sheets -> sheets.manifest().version().toString())
-        .findFirst()
-        .orElseGet(
-            () -> rules.stream().map(Rule::since).max(Comparator.naturalOrder()).orElseThrow());
+  private static String newest(List<Rule> rules) {
+    return rules.stream().map(Rule::since).max(Comparator.naturalOrder()).orElseThrow();
   }
 
   private List<Report.Book> books() {
@@ -237,7 +237,11 @@ public final class Reporter {
         .map(
             book ->
                 new Report.Book(
-                    book.getKey(), version(book.getKey(), book.getValue()), book.getValue().size()))
+                    book.getKey(),
+                    book(book.getKey())
+                        .map(manifest -> manifest.version().toString())
+                        .orElseGet(() -> newest(book.getValue())),
+                    book.getValue().size()))
         .toList();
   }
 }

@@ -22,11 +22,17 @@ public final class TextReport {
   }
 
   private String text() {
-    page.paragraph(
-        report.verdict().toString().toUpperCase(Locale.ROOT) + ".  ", "", report.decidedBy());
-    if (report.law() != null) {
+    page.paragraph(report.headline().toUpperCase(Locale.ROOT) + ".  ", "", report.decidedBy());
+    Law law = report.law();
+    if (law != null) {
       page.paragraph(
-          "", "", Sentences.upperFirst(report.law()) + " (registered at " + report.place() + ").");
+          "",
+          "",
+          Sentences.upperFirst(law.words())
+              + " (registered at "
+              + law.place()
+              + "). "
+              + law.says());
     }
     page.gap();
     page.paragraph(
@@ -85,6 +91,10 @@ public final class TextReport {
               + item.waived().reason());
     }
     page.paragraph(indent, indent, "Why: " + item.reason());
+    if (item.authority() != null) {
+      page.paragraph(
+          indent, indent, "By: " + item.source() + ". To decide: " + item.authority() + ".");
+    }
     if (full && !item.remedies().isEmpty()) {
       page.paragraph(
           indent, indent + indent, "To settle it: " + String.join("; or ", item.remedies()) + ".");

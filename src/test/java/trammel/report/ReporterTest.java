@@ -142,8 +142,10 @@ class ReporterTest {
   void theLawIsSpokenOfOnlyWhereThePlaceIsNamed() {
     assertThat(new Sheet().report().law()).isNull();
     Report report = new Sheet().registeredAt("Lower Fenwick").report();
-    assertThat(report.law()).isEqualTo("law not judged");
-    assertThat(TextReport.of(report)).contains("Law not judged (registered at Lower Fenwick).");
+    assertThat(report.law()).extracting(Law::standing).isEqualTo(LegalStanding.NOT_JUDGED);
+    assertThat(TextReport.of(report))
+        .startsWith("FITS THE VEHICLE; LAW NOT JUDGED.")
+        .contains("Law not judged (registered at Lower Fenwick).");
   }
 
   @Test
