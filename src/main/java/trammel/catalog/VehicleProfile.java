@@ -135,6 +135,8 @@ public record VehicleProfile(
    *
    * @param frameHeight the frame's lowest place midway between the axles
    * @param lowestBody the lowest original part of the body
+   * @param frameEndFront bottom of the frame's front end, at the bumper
+   * @param frameEndRear bottom of the frame's rear end, at the bumper
    * @param bumperBottomFront lower edge of the front bumper, which rises with the frame
    * @param bumperBottomRear lower edge of the rear bumper, which rises with the frame
    * @param bumperTallness from a bumper's lower to its upper edge, the lesser of the two bumpers
@@ -157,6 +159,20 @@ public record VehicleProfile(
               min = 150,
               max = 1500)
           Quantity lowestBody,
+      @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "ground to the bottom of the frame's front end, at the bumper, unladen",
+              min = 150,
+              max = 1500)
+          Quantity frameEndFront,
+      @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "ground to the bottom of the frame's rear end, at the bumper, unladen",
+              min = 150,
+              max = 1500)
+          Quantity frameEndRear,
       @Measured(
               value = LENGTH,
               by = TAPE,

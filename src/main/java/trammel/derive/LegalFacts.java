@@ -122,6 +122,8 @@ final class LegalFacts {
             least(droops),
             midway(outline.frameHeight()),
             ON_BODY.linear(1, midway(outline.lowestBody()), 1, blocks),
+            near(outline.frameEndFront(), Axle.FRONT),
+            near(outline.frameEndRear(), Axle.REAR),
             near(outline.bumperBottomFront(), Axle.FRONT),
             near(outline.bumperBottomRear(), Axle.REAR),
             outline.bumperTallness(),

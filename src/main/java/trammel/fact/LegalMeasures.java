@@ -33,6 +33,8 @@ import trammel.subject.Subject;
  * @param droopShare droop travel left of what the maker gave, at the wheel that lost most
  * @param frameHeight the frame's lowest place midway between the axles
  * @param lowestBody the lowest original part of the body
+ * @param frameEndFront bottom of the frame's front end, at the bumper
+ * @param frameEndRear bottom of the frame's rear end, at the bumper
  * @param bumperBottomFront lower edge of the front bumper
  * @param bumperBottomRear lower edge of the rear bumper
  * @param bumperTallness from a bumper's lower to its upper edge
@@ -67,6 +69,8 @@ public record LegalMeasures(
     @Measured(value = RATIO, name = "droop travel kept") Quantity droopShare,
     @Measured(value = LENGTH, name = "frame height midway") Quantity frameHeight,
     @Measured(value = LENGTH, name = "height of the body's lowest part") Quantity lowestBody,
+    @Measured(value = LENGTH, name = "front end of the frame") Quantity frameEndFront,
+    @Measured(value = LENGTH, name = "rear end of the frame") Quantity frameEndRear,
     @Measured(value = LENGTH, name = "bottom of the front bumper") Quantity bumperBottomFront,
     @Measured(value = LENGTH, name = "bottom of the rear bumper") Quantity bumperBottomRear,
     @Measured(value = LENGTH, name = "tallness of the bumpers") Quantity bumperTallness,

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import trammel.book.LawOutcome;
 import trammel.book.Manifest;
+import trammel.judge.Judge;
 import trammel.judge.Kind;
 
 /**
@@ -34,11 +35,11 @@ public record Law(
   /**
    * What the findings come to.
    *
-   * @param books the rule books in force, of the law and others
+   * @param judge whose books judged, of the law and others
    */
-  static Law of(String place, List<Manifest> books, List<Outcome> outcomes) {
+  static Law of(String place, Judge judge, List<Outcome> outcomes) {
     List<Text> texts =
-        books.stream()
+        judge.books().stream()
             .filter(book -> book.kind() == Manifest.Kind.LAW)
             .map(
                 book ->
@@ -55,6 +56,15 @@ public record Law(
           place,
           LegalStanding.NOT_JUDGED.at(place),
           "No book at hand holds the law of " + place + "; ask the local authority.",
+          texts);
+    }
+    String decides = decides(texts);
+    if (judge.rules().stream().noneMatch(rule -> rule.kind() == Kind.LAW)) {
+      return new Law(
+          LegalStanding.NOT_JUDGED,
+          place,
+          LegalStanding.NOT_JUDGED.at(place),
+          "What is on file of its law was read at second hand and is told as cautions. " + decides,
           texts);
     }
     List<Outcome> law =
@@ -79,10 +89,14 @@ public record Law(
     if (standing == LegalStanding.WITHIN_LIMITS) {
       says.append("A book holds some limits of a place and never all of its law. ");
     }
-    String authorities =
-        texts.stream().map(Text::authority).distinct().collect(Collectors.joining(" and "));
-    says.append("The local authority decides: ").append(authorities).append('.');
-    return new Law(standing, place, standing.at(place), says.toString(), texts);
+    return new Law(standing, place, standing.at(place), says + decides, texts);
+  }
+
+  private static String decides(List<Text> texts) {
+    return texts.stream()
+        .map(Text::authority)
+        .distinct()
+        .collect(Collectors.joining(" and ", "The local authority decides: ", "."));
   }
 
   private static String sentence(Outcome outcome) {

@@ -109,7 +109,7 @@ public final class Reporter {
     return new Report(
         verdict,
         decidedBy(verdict, findings, notChecked),
-        place == null || place.isBlank() ? null : Law.of(place, judge.manifests(), outcomes),
+        place == null || place.isBlank() ? null : Law.of(place, judge, outcomes),
         build.title(),
         build.place().file(),
         build.vehicle().maker() + " " + build.vehicle().model(),

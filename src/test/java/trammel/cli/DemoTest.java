@@ -141,6 +141,8 @@ class DemoTest {
       skerrow-raised-mildly.build | 0
           caution height.pressure-firm@front-left
           caution steering.set-alignment@front-left
+      skerrow-raised-in-new-jersey.build | 0
+          law new-jersey.certificate@vehicle
       skerrow-raised-to-the-stop.build | 3
           companion height.pressure-high@front-left
           companion height.pressure-high@rear-right
@@ -154,6 +156,8 @@ class DemoTest {
       skerrow-rub-at-lock.build | 5
           conflict clearance.rear-mount@front-left:rear-mount
           conflict clearance.rear-mount@front-right:rear-mount
+      skerrow-spacers-in-washington.build | 6
+          law washington.coil-spacers@vehicle
       skerrow-worn-fronts.build | 5
           conflict tire.drive-match@vehicle
           conflict height.spacer-bore@rear-left:LS-SK-R40S

@@ -17,7 +17,7 @@ class JsonReportTest {
   @Test
   void theVerdictIsTheFirstFieldAndDatesAndNamesAreAsFilesHaveThem() {
     JsonNode json = new ObjectMapper().readTree(JsonReport.of(CONFLICT));
-    assertThat(json.propertyNames()).startsWith("verdict", "decided-by", "law", "place");
+    assertThat(json.propertyNames()).startsWith("verdict", "decided-by", "law", "build");
     assertThat(json.path("verdict").asString()).isEqualTo("does not fit");
     assertThat(json.path("date").asString()).isEqualTo("2026-05-31");
     JsonNode finding = json.path("findings").path(0);
