@@ -3,6 +3,8 @@ package trammel.book;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import trammel.fact.PartOnVehicle;
+import trammel.fact.Vehicle;
 import trammel.quantity.Comparison;
 import trammel.quantity.Decision;
 import trammel.quantity.Quantity;
@@ -27,11 +29,7 @@ public final class ConditionWords {
                   + none.parts().stream().map(ConditionWords::of).collect(Collectors.joining("; "))
                   + ")");
     } else if (condition instanceof Condition.Some some) {
-      return "there is some "
-          + Words.spaced(some.fact().name())
-          + where(some.of())
-          + " with "
-          + some.leaves().stream().map(ConditionWords::of).collect(Collectors.joining(" and "));
+      return other(some);
     } else if (condition instanceof Condition.Compare compare) {
       return compare.term().component().words()
           + " "
@@ -43,6 +41,33 @@ public final class ConditionWords {
     return is.term().component().words()
         + (is.not() ? " is not " : " is ")
         + Words.anyOf(is.names());
+  }
+
+  private static String other(Condition.Some some) {
+    if (some.fact().type() == Vehicle.class) {
+      return some.leaves().stream()
+          .map(ConditionWords::clause)
+          .map(leaf -> leaf.startsWith("vehicle ") ? "the " + leaf : "the vehicle's " + leaf)
+          .collect(Collectors.joining(" and "));
+    }
+    String fact =
+        some.fact().type() == PartOnVehicle.class ? "part" : Words.spaced(some.fact().name());
+    return "there is "
+        + Words.withArticle(fact)
+        + where(some.of())
+        + " whose "
+        + some.leaves().stream().map(ConditionWords::clause).collect(Collectors.joining(" and "));
+  }
+
+  /** A condition on one value with its verb. */
+  private static String clause(Condition.Leaf leaf) {
+    return leaf instanceof Condition.Compare compare
+        ? compare.term().component().words()
+            + " is "
+            + compare.sense().words()
+            + " "
+            + limit(compare.limit())
+        : of(leaf);
   }
 
   private static String joined(List<Condition> parts, String by) {

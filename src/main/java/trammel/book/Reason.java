@@ -28,6 +28,13 @@ public record Reason(int depth, String words, Decision decision, String found) {
       lines.add(new Reason(depth, ConditionWords.of(leaf), traced.decision(), found(traced)));
       return;
     }
+    if (condition instanceof Condition.Some
+        && traced.parts().size() == 1
+        && traced.parts().get(0).condition() instanceof Condition.Leaf) {
+      Traced only = traced.parts().get(0);
+      lines.add(new Reason(depth, head(traced), traced.decision(), found(only)));
+      return;
+    }
     lines.add(new Reason(depth, head(traced), traced.decision(), ""));
     traced.parts().forEach(part -> add(part, depth + 1, lines));
   }
@@ -60,6 +67,7 @@ public record Reason(int depth, String words, Decision decision, String found) {
       return ConditionWords.margin(comparison);
     }
     Condition.Is is = (Condition.Is) traced.condition();
-    return "it is " + ConditionWords.value(is.term().component().of(traced.fact()));
+    boolean said = traced.decision() == Decision.MET && is.names().size() == 1 && !is.not();
+    return said ? "" : "it is " + ConditionWords.value(is.term().component().of(traced.fact()));
   }
 }

@@ -8,7 +8,7 @@ import trammel.vocabulary.Vocabulary;
 public final class StartingBook {
   private static final String MANIFEST =
       """
-      # What this book says of itself. Rules stand in the sheets beside it, NAME.rules.yaml.
+      # What this book says of itself. Its rules stand in sheets, NAME.rules.yaml.
       book: VEHICLE-seen            # its name: letters a to z, digits and hyphens
       title: What we have seen on the VEHICLE
       version: 1.0               # raise it when a rule changes
@@ -28,19 +28,19 @@ public final class StartingBook {
       rules:
         - rule: clearance.mud-behind-front       # group.name, in no other book
           title: Twelve millimeters stay free behind the front wheel
-          # conflict: does not fit. alignment: cannot be set. companion: needs something more.
-          # caution: fits, and someone must know.
+          # conflict: does not fit. alignment: cannot be set. companion: something
+          # more is needed. caution: fits, and someone must know.
           kind: caution
           # What the finding says; names of the fact's values stand in braces.
           says: "{gap} is left at the {station}; mud takes more than that."
           reason: Packed mud rubs the tire through on a long way home.
           source: common practice                # who says so, and where
-          since: 1.0                             # the version of this book that first had it
+          since: 1.0                             # the version of the book that brought it
           about: clearance                       # one finding for each such fact
           where: { value: clearance.station, is: rear-mount }
           demands: { value: clearance.gap, at-least: 12 mm }
-          # At least four: where it speaks, where it just does not, where it is too close to
-          # call, and where a value is missing.
+          # At least four: where it speaks, where it just does not, where it is too
+          # close to call, and where a value is missing.
           cases:
             - case: eight millimeters are left
               clearance: { station: rear-mount, gap: 8 mm ± 2 mm }

@@ -39,7 +39,7 @@ public record Law(
    */
   static Law of(String place, Judge judge, List<Outcome> outcomes) {
     List<Text> texts =
-        judge.books().stream()
+        judge.manifests().stream()
             .filter(book -> book.kind() == Manifest.Kind.LAW)
             .map(
                 book ->

@@ -38,12 +38,15 @@ record RuleList(List<Group> groups) {
 
   static RuleList of(Collection<Rule> rules, List<Book> books) {
     Map<String, SheetRule> sheets = new HashMap<>();
-    Map<String, Integer> rows = new HashMap<>();
+    Map<String, List<String>> asks = new HashMap<>();
     for (Book book : books) {
-      book.rules().forEach(rule -> sheets.put(rule.id(), rule));
+      for (SheetRule rule : book.rules()) {
+        sheets.put(rule.id(), rule);
+        asks.put(rule.id(), RuleWords.conditions(rule));
+      }
       for (Table table : book.tables()) {
         sheets.put(table.rule().id(), table.rule());
-        rows.put(table.rule().id(), table.rows().size());
+        asks.put(table.rule().id(), RuleWords.conditions(table));
       }
     }
     Comparator<String> baseFirst =
@@ -56,22 +59,19 @@ record RuleList(List<Group> groups) {
             rule ->
                 groups
                     .computeIfAbsent(rule.book() + ", " + rule.group(), key -> new ArrayList<>())
-                    .add(entry(rule, sheets.get(rule.id()), rows.get(rule.id()))));
+                    .add(
+                        entry(
+                            rule, sheets.get(rule.id()), asks.getOrDefault(rule.id(), List.of()))));
     return new RuleList(
         groups.entrySet().stream()
             .map(group -> new Group(group.getKey(), List.copyOf(group.getValue())))
             .toList());
   }
 
-  private static Entry entry(Rule rule, @Nullable SheetRule sheet, @Nullable Integer rows) {
-    if (sheet == null) {
-      return new Entry(rule, List.of(), List.of());
-    }
-    List<String> asks =
-        rows == null
-            ? RuleWords.conditions(sheet)
-            : List.of("A table of " + rows + (rows == 1 ? " row." : " rows."));
-    return new Entry(rule, asks, sheet.cases().stream().map(RuleList::example).toList());
+  private static Entry entry(Rule rule, @Nullable SheetRule sheet, List<String> asks) {
+    List<String> examples =
+        sheet == null ? List.of() : sheet.cases().stream().map(RuleList::example).toList();
+    return new Entry(rule, asks, examples);
   }
 
   private static String example(Case shown) {

@@ -51,7 +51,12 @@ public final class RuleOnSheetPage {
     RuleOnSheetPage page = new RuleOnSheetPage(facts);
     Optional<SheetRule> sheet = sheetRule(rule, books);
     Optional<Table> table = table(rule, books);
-    page.head(rule, sheet.or(() -> table.map(Table::rule)));
+    page.head(
+        rule,
+        sheet
+            .map(RuleWords::conditions)
+            .or(() -> table.map(RuleWords::conditions))
+            .orElse(List.of()));
     page.page.heading("On " + build.title() + ":");
     if (judge.rule(rule.id()).isEmpty()) {
       page.page.paragraph(
@@ -82,11 +87,9 @@ public final class RuleOnSheetPage {
         .findFirst();
   }
 
-  private void head(Rule rule, Optional<SheetRule> sheet) {
+  private void head(Rule rule, List<String> conditions) {
     page.paragraph("", "  ", rule.id() + ": " + rule.title() + ".");
-    sheet.ifPresent(
-        written ->
-            RuleWords.conditions(written).forEach(line -> page.paragraph("  ", "    ", line)));
+    conditions.forEach(line -> page.paragraph("  ", "    ", line));
     page.paragraph("  ", "    ", "Why: " + rule.reason());
     page.paragraph(
         "  ", "    ", "By: " + rule.source() + ". Book " + rule.book() + ", since " + rule.since());

@@ -60,9 +60,6 @@ final class RuleReasons {
 
   /** Of a table: the rows that speak of the fact, or the one that comes nearest. */
   static List<Line> of(TableRuling ruling, Collection<? extends Fact> facts) {
-    if (!ruling.rows().isEmpty()) {
-      return ruling.rows().stream().map(row -> new Line(0, words(row))).toList();
-    }
     Table table = ruling.table();
     FactSet set = FactSet.of(facts);
     Condition where = table.rule().where();
@@ -71,6 +68,9 @@ final class RuleReasons {
       if (applies.decision() != Decision.MET) {
         return lines("applies where ", applies);
       }
+    }
+    if (!ruling.rows().isEmpty()) {
+      return ruling.rows().stream().map(row -> new Line(0, words(row))).toList();
     }
     List<Line> lines = new ArrayList<>();
     NearestRow.of(table, ruling.fact(), set)

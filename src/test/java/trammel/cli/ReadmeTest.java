@@ -98,6 +98,42 @@ class ReadmeTest {
     shows("      Spring and ram ", "\n`--format csv`", "heights", sheet);
   }
 
+  @Test
+  void theTrialOfABookIsRealOutput() throws IOException {
+    shows(
+        "    height.arms-with-lift,",
+        "\nIt ends with status 5",
+        "rules",
+        "try",
+        "rules/shop-example");
+  }
+
+  @Test
+  void theBooksThatJudgedAreRealOutput() throws IOException {
+    String sheet = "catalog-demo/builds/skerrow-rub-at-lock.build.yaml";
+    shows(
+        "    Judged by:",
+        "\nNothing is ever taken",
+        "check",
+        "--book",
+        "rules/shop-example",
+        sheet);
+  }
+
+  @Test
+  void whyARuleSpeaksIsRealOutput() throws IOException {
+    String sheet = "catalog-demo/builds/skerrow-rub-at-lock.build.yaml";
+    shows(
+        "    On Skerrow on wheels",
+        "\n### Your own catalog",
+        "rules",
+        "read",
+        "--book",
+        "rules/shop-example",
+        "wheel.track-limit",
+        sheet);
+  }
+
   /** What the README has between the two is what the command prints, line for line. */
   private void shows(String begins, String ends, String... command) throws IOException {
     run(command);

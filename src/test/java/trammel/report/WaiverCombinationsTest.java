@@ -162,6 +162,8 @@ class WaiverCombinationsTest {
         """
         build: Test
         vehicle: cairnback
+        changes:
+          - { add: HR-2857017, at: all }
         waivers:
           - finding: clearance.liner@front-left:liner
             reason: seen
@@ -175,6 +177,6 @@ class WaiverCombinationsTest {
     assertThatThrownBy(() -> BuildFiles.read(file, Sheet.CATALOG))
         .isInstanceOf(UnreadableFile.class)
         .hasMessageContaining(missing)
-        .hasMessageContaining("s.build.yaml:4");
+        .hasMessageContaining("s.build.yaml:6");
   }
 }
