@@ -241,7 +241,7 @@ class CodeBooksTest {
   })
   void aPlaceIsKnownByItsNames(String named, String books) {
     Set<String> law =
-        JUDGES.over("skerrow", named).books().stream()
+        JUDGES.over("skerrow", named).manifests().stream()
             .map(Manifest::name)
             .collect(Collectors.toSet());
     assertThat(law).isEqualTo(books.isEmpty() ? Set.of() : Set.of(books.split(" ", -1)));
