@@ -9,14 +9,14 @@ public final class StartingBook {
   private static final String MANIFEST =
       """
       # What this book says of itself. Its rules stand in sheets, NAME.rules.yaml.
-      book: VEHICLE-seen            # its name: letters a to z, digits and hyphens
+      book: VEHICLE-seen            # its name: a to z, digits, hyphens
       title: What we have seen on the VEHICLE
       version: 1.0               # raise it when a rule changes
       author: who answers for it
       license: not for publication
       kind: shop
       vehicles: [VEHICLE]        # leave out for any vehicle
-      vocabulary: VOCABULARY     # the names it asks of; trammel rules facts SHEET shows them
+      vocabulary: VOCABULARY     # the names it asks of: trammel rules facts SHEET
       """;
 
   private static final String SHEET =
@@ -35,7 +35,7 @@ public final class StartingBook {
           says: "{gap} is left at the {station}; mud takes more than that."
           reason: Packed mud rubs the tire through on a long way home.
           source: common practice                # who says so, and where
-          since: 1.0                             # the version of the book that brought it
+          since: 1.0                             # the version that had it first
           about: clearance                       # one finding for each such fact
           where: { value: clearance.station, is: rear-mount }
           demands: { value: clearance.gap, at-least: 12 mm }
