@@ -156,6 +156,9 @@ public final class Reporter {
     if (!notChecked.isEmpty()) {
       return notChecked.get(0);
     }
+    if (findings.stream().anyMatch(item -> item.kind().equals(Kind.LAW.toString()))) {
+      return "Nothing was found that stands against the fit; read what is said below.";
+    }
     long cautions = findings.stream().map(Report.Item::number).distinct().count();
     return cautions == 0
         ? "Nothing was found that stands against it."

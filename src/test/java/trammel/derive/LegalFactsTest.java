@@ -3,10 +3,7 @@ package trammel.derive;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import trammel.build.Build;
 import trammel.fact.LegalMeasures;
 import trammel.quantity.Decision;
@@ -14,8 +11,6 @@ import trammel.quantity.Quantity;
 
 /** What statutes measure. Expected values are worked by hand from the demo's invented figures. */
 class LegalFactsTest {
-  @TempDir private Path folder;
-
   private static LegalMeasures measures(Build build) {
     return DemoSheet.facts(build, LegalMeasures.class).get(0);
   }
@@ -73,8 +68,8 @@ class LegalFactsTest {
   }
 
   @Test
-  void aVehicleAsItsMakerSoldItHasChangedInNothing() throws IOException {
-    LegalMeasures measures = measures(DemoSheet.of(folder, "skerrow", "changes: []\n"));
+  void otherWheelsAloneRaiseNothingAndTakeNoTravel() {
+    LegalMeasures measures = measures(DemoSheet.demo("skerrow-cast-wheels-right-nuts"));
     is(measures.bumpShare(), 1);
     is(measures.droopShare(), 1);
     is(measures.totalRaise(), 0);
