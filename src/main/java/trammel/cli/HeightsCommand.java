@@ -1,5 +1,6 @@
 package trammel.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -30,25 +31,22 @@ import trammel.report.JsonReport;
       "loads against their ratings and the room under the body.",
       "",
       "Example:  trammel heights raised.build.yaml",
-      "          trammel heights --format csv raised.build.yaml > heights.csv",
+      "          trammel heights --csv raised.build.yaml > heights.csv",
       ""
     })
 final class HeightsCommand implements Callable<Integer> {
-  /** The forms it is given in. */
-  enum Form {
-    text,
-    json,
-    csv
-  }
-
   @Parameters(index = "0", paramLabel = "FILE", description = "A build sheet or an order file.")
   private Path file = Path.of("");
 
   @Option(
       names = "--format",
-      paramLabel = "FORMAT",
-      description = "text, json or csv; text if not given.")
-  private Form form = Form.text;
+      defaultValue = "text",
+      converter = CheckCommand.FormatName.class,
+      description = "text or json; text if not given.")
+  private CheckCommand.Format format = CheckCommand.Format.TEXT;
+
+  @Option(names = "--csv", description = "Only the values, as comma-separated values.")
+  private boolean csv;
 
   @Mixin private CheckOptions options = new CheckOptions();
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -62,16 +60,15 @@ final class HeightsCommand implements Callable<Integer> {
       List<Fact> facts = Derivation.facts(build, checking.on());
       List<Packing> packings = Packing.of(build, checking.catalog(file), checking.on());
       HeightsTable table = HeightsTable.of(build, ledger, travel, facts, packings);
-      spec.commandLine()
-          .getOut()
-          .print(
-              switch (form) {
-                case text ->
-                    HeightsPage.text(build, ledger, travel, facts, packings, checking.on());
-                case json -> JsonReport.of(table);
-                case csv -> table.csv();
-              });
-      spec.commandLine().getOut().flush();
+      PrintWriter out = spec.commandLine().getOut();
+      if (csv) {
+        out.print(table.csv());
+      } else if (format == CheckCommand.Format.JSON) {
+        out.print(JsonReport.of(table));
+      } else {
+        out.print(HeightsPage.text(build, ledger, travel, facts, packings, checking.on()));
+      }
+      out.flush();
       return ExitStatus.DONE;
     }
   }

@@ -25,8 +25,8 @@ record AxleRide(Quantity found, Quantity proposed, Quantity change) {
     HeightFacts heights = new HeightFacts(derivation);
     Position left = Position.of(axle, Side.LEFT);
     Position right = Position.of(axle, Side.RIGHT);
-    RideChange leftRide = RideChange.of(derivation, heights, left);
-    RideChange rightRide = RideChange.of(derivation, heights, right);
+    RideChange leftRide = derivation.travel(left);
+    RideChange rightRide = derivation.travel(right);
     return new AxleRide(
         MEAN.linear(-0.5, leftRide.found(), -0.5, rightRide.found()),
         MEAN.linear(-0.5, leftRide.proposed(), -0.5, rightRide.proposed()),

@@ -69,6 +69,9 @@ final class CornerTravel {
   private static final Formula STOP_FLAT =
       new Formula("rise at the crushed stop", "rise at the stop + its crush", "definition");
 
+  private static final Formula BY_PLATE =
+      new Formula("hang by plates", "thickness / motion ratio", "own derivation");
+
   private static final Formula RISE = new Formula("rise", "− hang", "definition");
 
   private static final Quantity NONE = Constants.mm(0).called("none fitted");
@@ -186,6 +189,20 @@ final class CornerTravel {
     }
     // The book's damper is known to reach the book's stop or strap.
     return asBook && strap.isEmpty() ? held : sooner(held, byDamper);
+  }
+
+  /**
+   * How far the wheel hangs at the most. Where nobody has looked what ends its way, plates above a
+   * strut are taken to let it down by all that they are thick: the worst that they can do.
+   */
+  Quantity farthestHang() {
+    return support.droopLimit() == null && strap().isEmpty()
+        ? HANG.linear(
+            1,
+            axle.droopTravel(),
+            1,
+            BY_PLATE.quotient(LENGTH, 1, platesAdded(), axle.springMotionRatio()))
+        : droop().hang();
   }
 
   /** What would end the wheel's way down if the damper did not. */

@@ -38,8 +38,6 @@ import trammel.subject.Side;
 final class Corners {
   private static final Formula ON_RACK =
       new Formula("travel on the rack", "book height − height on the rack", "definition");
-  private static final Formula DROOP =
-      new Formula("droop travel", "as built + plates above the strut", "definition");
   private static final Formula PROPOSED_HEIGHT =
       new Formula("height as proposed", "height as found + suspension lift", "definition");
 
@@ -199,7 +197,7 @@ final class Corners {
   }
 
   private CornerModel model(Position position, Optional<Printout> shown) {
-    RideChange ride = RideChange.of(derivation, heights, position);
+    RideChange ride = derivation.travel(position);
     Quantity asShown =
         shown
             .map(
@@ -220,7 +218,7 @@ final class Corners {
         adjusters(position, arm),
         List.of(
             profile.bumpTravel(),
-            DROOP.linear(1, profile.droopTravel(), 1, heights.droopAdded(position)),
+            new CornerTravel(build, position, build.after(position)).farthestHang(),
             lock(profile.linkage().steering())));
   }
 

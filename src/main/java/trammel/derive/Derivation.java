@@ -26,6 +26,7 @@ public final class Derivation {
   private final Map<Axle, Corners> corners = new EnumMap<>(Axle.class);
   private final VehicleLoads loads;
   private final Map<Axle, AxleRide> rides = new EnumMap<>(Axle.class);
+  private final Map<Position, RideChange> travels = new EnumMap<>(Position.class);
 
   Derivation(Build build, LocalDate on) {
     this.build = build;
@@ -80,6 +81,11 @@ public final class Derivation {
 
   WheelEnd after(Position position) {
     return after.get(position);
+  }
+
+  /** Where a wheel stands in its suspension, worked out once. */
+  RideChange travel(Position position) {
+    return travels.computeIfAbsent(position, which -> RideChange.of(this, which));
   }
 
   /** How high the frame stands over an axle, worked out once. */

@@ -93,7 +93,7 @@ final class FluidCorner {
     this.position = position;
     this.axle = derivation.build.vehicle().axle(position.axle().orElseThrow());
     this.fluid = fluid;
-    this.ride = RideChange.of(derivation, heights, position);
+    this.ride = derivation.travel(position);
   }
 
   /**

@@ -179,7 +179,7 @@ final class FluidFacts {
               Subject.of(position), standing, parts, unknown, reading, unknown, unknown, unknown));
     }
     HeightSensor sensor = link.get().sensor();
-    Quantity travel = RideChange.of(derivation, heights, position).proposed();
+    Quantity travel = derivation.travel(position).proposed();
     Quantity body = SEEN.linear(-1, travel);
     Quantity seen = SEEN.linear(1, body, -1, link.get().shift(body));
     Quantity above = ABOVE.linear(1, sensor.highest(), -1, seen);

@@ -14,7 +14,6 @@ import trammel.build.Trial;
 import trammel.catalog.AxleProfile;
 import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.BodyLiftKit;
-import trammel.catalog.SuspensionPart.StrutTopSpacer;
 import trammel.derive.PassiveLedger.Line;
 import trammel.fact.RideHeight;
 import trammel.fact.Standing;
@@ -213,17 +212,33 @@ final class HeightFacts {
 
   /** What raises a corner as found over its book height, by the balance. */
   Quantity sinceBook(Position position) {
-    AxleProfile axle = axle(position);
-    List<Line> lines = new ArrayList<>();
-    if (!axle.heightControlled()) {
-      lines.addAll(ledger.lines(position, Stage.BOOK, Stage.FOUND));
-    }
-    Quantity blocks =
-        BODY.linear(1, blocks(build.before(position)), -1, blocks(build.bookAt(position)));
-    if (!build.before(position).sameAs(build.bookAt(position), PartKind.BODY_LIFT_KIT)) {
-      lines.add(new Line("blocks of the body", blocks));
+    List<Line> lines = new ArrayList<>(linesSinceBook(position));
+    if (otherBlocks(position)) {
+      lines.add(new Line("blocks of the body", blocksSinceBook(position)));
     }
     return sum(lines, "raised since book");
+  }
+
+  /** The part of it between axle and frame, which moves the wheel in its suspension. */
+  Quantity suspensionSinceBook(Position position) {
+    return sum(linesSinceBook(position), "raised since book, suspension alone");
+  }
+
+  private List<Line> linesSinceBook(Position position) {
+    return axle(position).heightControlled()
+        ? List.of()
+        : ledger.lines(position, Stage.BOOK, Stage.FOUND);
+  }
+
+  /** What blocks that are fitted already add between frame and body. */
+  Quantity blocksSinceBook(Position position) {
+    return otherBlocks(position)
+        ? BODY.linear(1, blocks(build.before(position)), -1, blocks(build.bookAt(position)))
+        : NO_BLOCKS;
+  }
+
+  private boolean otherBlocks(Position position) {
+    return !build.before(position).sameAs(build.bookAt(position), PartKind.BODY_LIFT_KIT);
   }
 
   /** What measured and predicted height differ by; absent where nobody has measured. */
@@ -256,29 +271,6 @@ final class HeightFacts {
   private AxleProfile axle(Position position) {
     return build.vehicle().axle(position.axle().orElseThrow());
   }
-
-  /**
-   * How much farther down a wheel hangs: a plate above a strut takes the damper's whole stroke with
-   * it, anything else leaves the stroke where it was.
-   */
-  Quantity droopAdded(Position position) {
-    AxleProfile axle = build.vehicle().axle(position.axle().orElseThrow());
-    Quantity added = NO_PLATE;
-    for (int sign : new int[] {1, -1}) {
-      Equipment equipment = sign > 0 ? build.after(position) : build.before(position);
-      for (StrutTopSpacer plate : equipment.all(PartKind.STRUT_TOP_SPACER, StrutTopSpacer.class)) {
-        added =
-            LEDGER.linear(
-                1,
-                added,
-                sign,
-                BY_SPACER.quotient(LENGTH, 1, plate.thickness(), axle.springMotionRatio()));
-      }
-    }
-    return added;
-  }
-
-  private static final Quantity NO_PLATE = Constants.mm(0).called("no plate above the strut");
 
   /** What blocks between body and frame add at a corner. */
   Quantity bodyLift(Position position) {

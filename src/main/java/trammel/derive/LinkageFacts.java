@@ -64,7 +64,13 @@ final class LinkageFacts {
         if (corner.isPresent()) {
           // Only an arm of another shape, or a stroke that begins lower, goes where none went
           // before.
-          boolean farther = arm || build.changes(position, PartKind.STRUT_TOP_SPACER);
+          boolean farther =
+              arm
+                  || build.changes(
+                      position,
+                      PartKind.STRUT_TOP_SPACER,
+                      PartKind.DAMPER,
+                      PartKind.DAMPER_BRACKET);
           new LinkageWheel(
                   this, position, profile.linkage(), corner.get(), Standing.ofChange(farther), lift)
               .add();

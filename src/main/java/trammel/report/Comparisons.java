@@ -1,7 +1,6 @@
 package trammel.report;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -126,26 +125,36 @@ public record Comparisons(
 
   /** The values as comma-separated values with a head line. */
   public String csv() {
-    List<String> lines = new ArrayList<>();
-    lines.add(
-        "kind,subject,pose,unit,measured,measured-expanded,predicted,predicted-expanded,score,"
-            + "agrees");
-    for (Line value : values) {
-      lines.add(
-          String.format(
-              Locale.ROOT,
-              "%s,%s,%s,%s,%.4f,%.4f,%.4f,%.4f,%.3f,%s",
-              value.kind(),
-              value.subject(),
-              value.pose().replace(", ", " "),
-              value.unit(),
-              value.measured(),
-              value.measuredExpanded(),
-              value.predicted(),
-              value.predictedExpanded(),
-              value.score(),
-              value.agrees() ? "yes" : "no"));
-    }
-    return String.join("\n", lines) + "\n";
+    return CsvText.of(
+        List.of(
+            "kind",
+            "subject",
+            "pose",
+            "unit",
+            "measured",
+            "measured-expanded",
+            "predicted",
+            "predicted-expanded",
+            "score",
+            "agrees"),
+        values.stream()
+            .map(
+                value ->
+                    List.of(
+                        value.kind(),
+                        value.subject(),
+                        CsvText.words(value.pose()),
+                        value.unit(),
+                        digits(value.measured(), 4),
+                        digits(value.measuredExpanded(), 4),
+                        digits(value.predicted(), 4),
+                        digits(value.predictedExpanded(), 4),
+                        digits(value.score(), 3),
+                        value.agrees() ? "yes" : "no"))
+            .toList());
+  }
+
+  private static String digits(double number, int places) {
+    return String.format(Locale.ROOT, "%." + places + "f", number);
   }
 }

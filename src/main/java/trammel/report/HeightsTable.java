@@ -1,6 +1,5 @@
 package trammel.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -85,36 +84,32 @@ public record HeightsTable(
 
   /** The values as comma-separated rows under a head line. */
   public String csv() {
-    List<String> lines = new ArrayList<>();
-    lines.add("where,topic,what,unit,today,today-uncertainty,proposed,proposed-uncertainty");
-    for (Entry entry : values) {
-      lines.add(
-          String.join(
-              ",",
-              entry.where(),
-              entry.topic(),
-              quoted(entry.what()),
-              entry.unit(),
-              digits(entry.today()),
-              digits(entry.todayUncertainty()),
-              digits(entry.proposed()),
-              digits(entry.proposedUncertainty())));
-    }
-    return String.join("\n", lines) + "\n";
+    return CsvText.of(
+        List.of(
+            "where",
+            "topic",
+            "what",
+            "unit",
+            "today",
+            "today-uncertainty",
+            "proposed",
+            "proposed-uncertainty"),
+        values.stream()
+            .map(
+                entry ->
+                    List.of(
+                        entry.where(),
+                        entry.topic(),
+                        CsvText.words(entry.what()),
+                        entry.unit(),
+                        digits(entry.today()),
+                        digits(entry.todayUncertainty()),
+                        digits(entry.proposed()),
+                        digits(entry.proposedUncertainty())))
+            .toList());
   }
 
   private static String digits(@Nullable Double number) {
     return number == null ? "" : String.format(Locale.ROOT, "%.4f", number);
-  }
-
-  /**
-   * Quoted as RFC 4180 has it; a text that a spreadsheet would take for a formula is led by an
-   * apostrophe.
-   */
-  private static String quoted(String text) {
-    String safe = !text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
-    return safe.contains(",") || safe.contains("\"")
-        ? "\"" + safe.replace("\"", "\"\"") + "\""
-        : safe;
   }
 }

@@ -172,7 +172,7 @@ class CompareTest {
     assertThat(out.toString())
         .contains("height,front-left,,mm,534.0000,1.0000,534.0000,")
         .contains("camber,front-left,nothing turned,°,1.1000,0.1000,1.1000,")
-        .contains("gap,front-left:rear-mount,full left rest,mm,5.0000,5.0000,5.0000,");
+        .contains("gap,front-left:rear-mount,\"full left, rest\",mm,5.0000,5.0000,5.0000,");
     run("check", "--on", "2026-11-25", again);
     assertThat(words()).contains("rear-mount@front-left");
     String finding =

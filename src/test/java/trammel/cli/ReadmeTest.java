@@ -101,7 +101,7 @@ class ReadmeTest {
   @Test
   void theLedgerOfHeightsIsRealOutput() throws IOException {
     String sheet = "catalog-demo/builds/skerrow-raised-to-the-stop.build.yaml";
-    shows("      Spring and ram ", "\n`--format csv`", "heights", sheet);
+    shows("      Spring and ram ", "\n`--csv`", "heights", sheet);
   }
 
   @Test
