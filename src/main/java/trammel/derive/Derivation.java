@@ -23,6 +23,7 @@ public final class Derivation {
 
   private final Map<Position, WheelEnd> before = new EnumMap<>(Position.class);
   private final Map<Position, WheelEnd> after = new EnumMap<>(Position.class);
+  private final Map<Axle, SpringTravel> springs = new EnumMap<>(Axle.class);
   private final Map<Axle, Corners> corners = new EnumMap<>(Axle.class);
   private final VehicleLoads loads;
   private final Map<Axle, AxleRide> rides = new EnumMap<>(Axle.class);
@@ -81,6 +82,11 @@ public final class Derivation {
 
   WheelEnd after(Position position) {
     return after.get(position);
+  }
+
+  /** How the seats of an axle's springs part over its travel. */
+  SpringTravel springs(Axle axle) {
+    return springs.computeIfAbsent(axle, which -> new SpringTravel(build.vehicle().axle(which)));
   }
 
   /** Where a wheel stands in its suspension, worked out once. */

@@ -7,6 +7,8 @@ import static trammel.quantity.Dimension.PRESSURE;
 import static trammel.quantity.Dimension.RATE;
 import static trammel.quantity.Dimension.RATIO;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import trammel.build.BuildSheet.FluidPressure;
 import trammel.build.BuildSheet.State;
@@ -86,6 +88,7 @@ final class FluidCorner {
   private final AxleProfile axle;
   private final Fluid fluid;
   private final RideChange ride;
+  private final Map<Stage, SpringStand> springs = new EnumMap<>(Stage.class);
 
   FluidCorner(Derivation derivation, HeightFacts heights, Position position, Fluid fluid) {
     this.derivation = derivation;
@@ -194,7 +197,12 @@ final class FluidCorner {
         || moved.expanded() != 0;
   }
 
+  /** The spring in a state, worked out once. */
   private SpringStand spring(Stage stage) {
+    return springs.computeIfAbsent(stage, this::workedOut);
+  }
+
+  private SpringStand workedOut(Stage stage) {
     Optional<Spring> fitted =
         heights.ledger().equipment(position, stage).one(PartKind.SPRING, Spring.class);
     boolean none = axle.springs() == Springs.AIR || axle.springs() == Springs.HYDROPNEUMATIC;
@@ -207,7 +215,7 @@ final class FluidCorner {
     if (fitted.isEmpty() && none) {
       return new SpringStand(NO_FORCE, NO_FORCE, NO_RATE, Constants.number(1));
     }
-    SpringTravel.Stand stand = new SpringTravel(axle).at(travel);
+    SpringTravel.Stand stand = derivation.springs(position.axle().orElseThrow()).at(travel);
     if (fitted.isEmpty()) {
       Quantity unknown =
           trammel.derive.Figures.missing(

@@ -65,7 +65,7 @@ final class HeightFacts {
   HeightFacts(Derivation derivation) {
     this.derivation = derivation;
     this.build = derivation.build;
-    this.ledger = new PassiveLedger(build, derivation.loads());
+    this.ledger = new PassiveLedger(derivation);
   }
 
   void add() {

@@ -78,12 +78,14 @@ final class PassiveLedger {
   /** What stops a wheel where nobody has measured its travel (mm). */
   private static final double FAR = 150;
 
+  private final Derivation derivation;
   private final Build build;
   private final VehicleLoads loads;
 
-  PassiveLedger(Build build, VehicleLoads loads) {
-    this.build = build;
-    this.loads = loads;
+  PassiveLedger(Derivation derivation) {
+    this.derivation = derivation;
+    this.build = derivation.build;
+    this.loads = derivation.loads();
   }
 
   /**
@@ -179,7 +181,7 @@ final class PassiveLedger {
       this.after = equipment(position, to);
       this.now = before.one(PartKind.SPRING, Spring.class);
       this.then = after.one(PartKind.SPRING, Spring.class);
-      this.travel = new SpringTravel(axle);
+      this.travel = derivation.springs(position.axle().orElseThrow());
     }
 
     private boolean springChanges() {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.hipparchus.CalculusFieldElement;
-import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.Binary64;
 import org.hipparchus.util.Binary64Field;
@@ -23,12 +22,10 @@ import trammel.geometry.Heading;
 import trammel.geometry.MotionRatio;
 import trammel.geometry.Mount;
 import trammel.geometry.Pose;
-import trammel.geometry.Posed;
 import trammel.geometry.WheelTravel;
 import trammel.physics.SpringPath;
 import trammel.quantity.Absence;
 import trammel.quantity.Formula;
-import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
 
 /**
@@ -40,19 +37,10 @@ final class SpringTravel {
   private static final Formula SEATS =
       new Formula(
           "room for the spring", "room at book height − motion ratio · travel", "definition");
-  private static final Formula BY_POINTS =
-      new Formula(
-          "room for the spring",
-          "by the hard points of corner and spring",
-          "closed form of the linkage");
-  private static final Formula RATIO_BY_POINTS =
-      new Formula(
-          "motion ratio of the spring",
-          "by the hard points of corner and spring",
-          "closed form of the linkage");
   private static final Heading<Binary64> STRAIGHT = new Heading.Reset<>(new Binary64(0));
 
   private final AxleProfile axle;
+  private @Nullable SpringSurvey survey;
 
   SpringTravel(AxleProfile axle) {
     this.axle = axle;
@@ -103,48 +91,16 @@ final class SpringTravel {
     if (mount == null) {
       return byRatio(travel);
     }
-    Variables.Collector collector = new Variables.Collector();
-    Map<HardPoint, int[]> points = new EnumMap<>(HardPoint.class);
-    axle.linkage()
-        .points()
-        .forEach((point, at) -> points.put(point, collector.add(at, point.words())));
-    int camber = collector.add(axle.alignment().asSurveyed().camber());
-    int toe = collector.add(axle.alignment().asSurveyed().toe());
-    int[] body = collector.add(mount.body(), "spring on the body");
-    int[] moving = collector.add(mount.moving(), "spring on the arm");
-    int seats = collector.add(axle.support().springLength());
-    int rise = collector.add(travel);
-    Variables variables = collector.all();
-    if (variables.missing() != null) {
-      return absent(Variables.absence(variables.missing()));
+    if (!axle.support().springLength().isKnown()) {
+      return absent(Variables.absence(axle.support().springLength()));
     }
-    Map<HardPoint, FieldVector3D<Gradient>> at = new EnumMap<>(HardPoint.class);
-    points.forEach((point, index) -> at.put(point, variables.point(index)));
-    DoubleWishbone<Gradient> corner =
-        DoubleWishbone.of(
-            new HardPoints<>(at, variables.variable(camber), variables.variable(toe)), Map.of());
-    Heading<Gradient> straight = new Heading.Reset<>(variables.constant(0));
-    Posed<Gradient> posed =
-        WheelTravel.of(corner, plainCorner()).at(variables.variable(rise), straight);
-    Pose<Gradient> book = surveyedPose(corner);
-    if (!(posed instanceof Pose<Gradient> pose)) {
-      return absent(
-          new Absence(
-              "room for the spring",
-              "the linkage does not reach this height",
-              Instrument.READ,
-              "raise it less"));
+    if (survey == null) {
+      survey = new SpringSurvey(axle, mount, plainCorner());
     }
-    Mount<Gradient> spring =
-        Mount.of(corner, book, mount.on(), variables.point(body), variables.point(moving));
-    Gradient parted = spring.length(corner, pose).subtract(spring.length(corner, book));
-    Gradient ratio = MotionRatio.of(corner, spring).at(pose, straight);
-    return new Stand(
-        variables.quantity(BY_POINTS, LENGTH, variables.variable(seats).add(parted)),
-        variables.quantity(RATIO_BY_POINTS, RATIO, ratio));
+    return survey.at(travel);
   }
 
-  private static Stand absent(Absence absence) {
+  static Stand absent(Absence absence) {
     return new Stand(Quantity.absent(LENGTH, absence), Quantity.absent(RATIO, absence));
   }
 
@@ -210,8 +166,7 @@ final class SpringTravel {
     return new FieldVector3D<>(Binary64Field.getInstance(), vector);
   }
 
-  private static <T extends CalculusFieldElement<T>> Pose<T> surveyedPose(
-      DoubleWishbone<T> corner) {
+  static <T extends CalculusFieldElement<T>> Pose<T> surveyedPose(DoubleWishbone<T> corner) {
     if (corner.pose(corner.surveyedAngle(), new Heading.ByTieRod<>(corner.tieRodInner()))
         instanceof Pose<T> pose) {
       return pose;

@@ -112,6 +112,13 @@ final class Variables {
     return quantity(formula, dimension, computed.getValue(), computed);
   }
 
+  /** The same variables with another quantity in the place of one. */
+  Variables with(int index, Quantity quantity) {
+    List<Quantity> others = new ArrayList<>(Arrays.asList(quantities));
+    others.set(index, quantity);
+    return new Variables(others);
+  }
+
   /**
    * The same variables read once more: two sides of one profile are two sources of error, unless
    * both were measured on this vehicle.

@@ -1,0 +1,110 @@
+package trammel.derive;
+
+import static trammel.quantity.Dimension.LENGTH;
+import static trammel.quantity.Dimension.RATIO;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.hipparchus.analysis.differentiation.Gradient;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.util.Binary64;
+import trammel.catalog.AxleProfile;
+import trammel.catalog.Linkage.MountProfile;
+import trammel.geometry.DoubleWishbone;
+import trammel.geometry.HardPoint;
+import trammel.geometry.HardPoints;
+import trammel.geometry.Heading;
+import trammel.geometry.MotionRatio;
+import trammel.geometry.Mount;
+import trammel.geometry.Pose;
+import trammel.geometry.WheelTravel;
+import trammel.quantity.Absence;
+import trammel.quantity.Constants;
+import trammel.quantity.Formula;
+import trammel.quantity.Instrument;
+import trammel.quantity.Quantity;
+
+/**
+ * A surveyed corner and its spring, with the derivatives by every point that was surveyed: set up
+ * once, and each travel worked out once, whoever asks for it.
+ */
+final class SpringSurvey {
+  private static final Formula BY_POINTS =
+      new Formula(
+          "room for the spring",
+          "by the hard points of corner and spring",
+          "closed form of the linkage");
+  private static final Formula RATIO_BY_POINTS =
+      new Formula(
+          "motion ratio of the spring",
+          "by the hard points of corner and spring",
+          "closed form of the linkage");
+
+  /** What a travel brings: the seats' distance and the ratio there. */
+  private record Parted(Gradient seats, Gradient ratio) {}
+
+  private final Variables variables;
+  private final int seats;
+  private final int rise;
+  private final DoubleWishbone<Gradient> corner;
+  private final Pose<Gradient> book;
+  private final Mount<Gradient> spring;
+  private final MotionRatio<Gradient> ratios;
+  private final WheelTravel<Gradient> travel;
+  private final Heading<Gradient> straight;
+  private final Map<Double, Optional<Parted>> worked = new HashMap<>();
+
+  /** Of an axle whose hard points, angles and mount are all known. */
+  SpringSurvey(AxleProfile axle, MountProfile mount, DoubleWishbone<Binary64> plain) {
+    Variables.Collector collector = new Variables.Collector();
+    Map<HardPoint, int[]> points = new EnumMap<>(HardPoint.class);
+    axle.linkage()
+        .points()
+        .forEach((point, at) -> points.put(point, collector.add(at, point.words())));
+    int camber = collector.add(axle.alignment().asSurveyed().camber());
+    int toe = collector.add(axle.alignment().asSurveyed().toe());
+    int[] body = collector.add(mount.body(), "spring on the body");
+    int[] moving = collector.add(mount.moving(), "spring on the arm");
+    seats = collector.add(axle.support().springLength());
+    rise = collector.add(Constants.mm(0));
+    variables = collector.all();
+    Map<HardPoint, FieldVector3D<Gradient>> at = new EnumMap<>(HardPoint.class);
+    points.forEach((point, index) -> at.put(point, variables.point(index)));
+    corner =
+        DoubleWishbone.of(
+            new HardPoints<>(at, variables.variable(camber), variables.variable(toe)), Map.of());
+    book = SpringTravel.surveyedPose(corner);
+    spring = Mount.of(corner, book, mount.on(), variables.point(body), variables.point(moving));
+    ratios = MotionRatio.of(corner, spring);
+    travel = WheelTravel.of(corner, plain);
+    straight = new Heading.Reset<>(variables.constant(0));
+  }
+
+  /** Where the seats are at a known travel, with the travel's own uncertainty. */
+  SpringTravel.Stand at(Quantity at) {
+    Optional<Parted> parted = worked.computeIfAbsent(at.value(), this::parted);
+    if (parted.isEmpty()) {
+      return SpringTravel.absent(
+          new Absence(
+              "room for the spring",
+              "the linkage does not reach this height",
+              Instrument.READ,
+              "raise it less"));
+    }
+    Variables there = variables.with(rise, at);
+    return new SpringTravel.Stand(
+        there.quantity(BY_POINTS, LENGTH, parted.get().seats()),
+        there.quantity(RATIO_BY_POINTS, RATIO, parted.get().ratio()));
+  }
+
+  private Optional<Parted> parted(double z) {
+    if (!(travel.at(variables.variable(rise).add(z), straight) instanceof Pose<Gradient> pose)) {
+      return Optional.empty();
+    }
+    Gradient length = spring.length(corner, pose).subtract(spring.length(corner, book));
+    return Optional.of(
+        new Parted(variables.variable(seats).add(length), ratios.at(pose, straight)));
+  }
+}
