@@ -23,17 +23,24 @@ import trammel.geometry.WheelTravel;
 final class CornerPoses {
   private final CornerModel model;
   private final SurveyedAlignment.Solved solved;
+  private final Gradient proposedRod;
+  private final Gradient foundRod;
   private @Nullable Corner<Gradient> surveyed;
   private @Nullable Corner<Gradient> proposed;
   private @Nullable Corner<Binary64> surveyedPlain;
   private @Nullable Corner<Binary64> proposedPlain;
   private final Map<String, Optional<Pose<Gradient>>> poses = new HashMap<>();
-  private final Map<String, Posed<Binary64>> numbers = new HashMap<>();
+  private final Map<Place, Posed<Binary64>> numbers = new HashMap<>();
   private @Nullable List<Pose<Binary64>> travel;
+
+  /** Where a pose in plain numbers stands: which linkage, its travel (mm), its steering. */
+  private record Place(boolean asProposed, double rise, double steer) {}
 
   CornerPoses(CornerModel model, SurveyedAlignment.Solved solved) {
     this.model = model;
     this.solved = solved;
+    proposedRod = solved.after().tieRodLength();
+    foundRod = solved.before().tieRodLength();
   }
 
   /** The linkage with derivatives: as proposed at the best setting, or as surveyed. */
@@ -66,7 +73,7 @@ final class CornerPoses {
 
   /** The tie rod: set again as proposed, or as it is. */
   Gradient tieRod(boolean asProposed) {
-    return (asProposed ? solved.after() : solved.before()).tieRodLength();
+    return asProposed ? proposedRod : foundRod;
   }
 
   /** What holds the wheel with the steering turned, as {@link CornerModel#steered} has it. */
@@ -90,7 +97,7 @@ final class CornerPoses {
   /** The pose at a travel (mm) in plain numbers, the steering turned. */
   Posed<Binary64> plainAt(boolean asProposed, double rise, double steer) {
     return numbers.computeIfAbsent(
-        asProposed + " " + rise + " " + steer,
+        new Place(asProposed, rise, steer),
         key ->
             WheelTravel.of(plain(asProposed))
                 .at(new Binary64(rise), plainSteered(asProposed, steer)));

@@ -5,7 +5,6 @@ import static trammel.quantity.Dimension.LENGTH;
 
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.hipparchus.analysis.differentiation.Gradient;
@@ -207,18 +206,13 @@ final class SurveyedAlignment {
     if (Math.abs(shift) < 0.05) {
       return where + " as it is";
     }
-    String millimeters = String.format(Locale.ROOT, "%.1f mm %s", Math.abs(shift), way);
+    String millimeters = Math.round(Math.abs(shift) * 10) / 10.0 + " mm";
     if (adjuster.means() != Adjuster.Means.ECCENTRIC) {
-      return where + " " + millimeters;
+      return where + " " + millimeters + " " + way;
     }
     double share = Math.min(1, Math.abs(shift) / adjuster.eccentricity().value());
-    return String.format(
-        Locale.ROOT,
-        "%s: cam turned %.0f° %s (%.1f mm)",
-        where,
-        Math.toDegrees(Math.asin(share)),
-        way,
-        Math.abs(shift));
+    long turned = Math.round(Math.toDegrees(Math.asin(share)));
+    return where + ": cam turned " + turned + "° " + way + " (" + millimeters + ")";
   }
 
   /** Which way in plan a shift goes. */

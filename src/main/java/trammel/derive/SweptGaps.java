@@ -321,7 +321,7 @@ final class SweptGaps {
     int count = operands.size();
     Motion carried =
         approach.obstacle().fixedTo() == Obstacle.FixedTo.KNUCKLE
-            ? approach.stance().knuckle()
+            ? approach.stance().of(Obstacle.FixedTo.KNUCKLE)
             : Motion.NONE;
     Vector3D axis = carried.undoDirection(approach.stance().axis());
     double outboard = operands.get(count - 1).value();
@@ -361,8 +361,7 @@ final class SweptGaps {
             ? "Full " + (left ? "left" : "right") + " lock"
             : Math.abs(inward) < 1
                 ? "Straight ahead"
-                : String.format(
-                    Locale.ROOT, "Steered %.0f° %s", Math.abs(inward), left ? "left" : "right");
+                : "Steered " + Math.round(Math.abs(inward)) + "° " + (left ? "left" : "right");
     double height = height(corner.poses().orElseThrow().plain(false), approach);
     return steering + ", " + travel(model, height);
   }
@@ -386,6 +385,6 @@ final class SweptGaps {
     double bump = height - model.travel(SurveyedAlignment.PROPOSED);
     return Math.abs(bump) < AT_REST
         ? "at rest"
-        : String.format(Locale.ROOT, "%.0f mm of %s", Math.abs(bump), bump > 0 ? "bump" : "droop");
+        : Math.round(Math.abs(bump)) + " mm of " + (bump > 0 ? "bump" : "droop");
   }
 }

@@ -62,7 +62,10 @@ final class WheelSweep implements Stances {
     Vector3D axis = pose.spindle().toVector3D();
     return Optional.of(
         new Stance(
-            pose.wheelCenter().toVector3D().add(outboard, axis), axis, knuckle(pose), arm(pose)));
+            pose.wheelCenter().toVector3D().add(outboard, axis),
+            axis,
+            () -> knuckle(pose),
+            () -> arm(pose)));
   }
 
   private Motion knuckle(Pose<Binary64> pose) {

@@ -27,11 +27,15 @@ public final class AlignmentMap {
   /** Points along each stretch of the outline: arms are short arcs, so few do. */
   private static final int ALONG_A_STRETCH = 4;
 
-  private final HardPoints<Binary64> points;
+  private final Corner<Binary64> surveyed;
+  private final Corner<Gradient> varied;
   private final Map<HardPoint, Vector3D> fixed;
   private final List<AdjusterRange> adjusters;
   private final double travel;
   private final double toe;
+
+  /** The lower arm's angle as it starts (radians): no setting takes it far from there. */
+  private final double angle;
 
   /**
    * The map of a corner.
@@ -39,6 +43,7 @@ public final class AlignmentMap {
    * @param fixed shifts that are there whatever the adjusters do: an arm of another shape (mm)
    * @param travel of the wheel at the ride height meant (mm); a lift of d is −d
    * @param toe of this wheel that is set (degrees), positive toward the inside
+   * @throws OutOfReachException if the points make no linkage
    */
   public AlignmentMap(
       HardPoints<Binary64> points,
@@ -46,11 +51,26 @@ public final class AlignmentMap {
       List<AdjusterRange> adjusters,
       double travel,
       double toe) {
-    this.points = points;
+    surveyed = Corner.of(points, Map.of());
     this.fixed = Map.copyOf(fixed);
     this.adjusters = List.copyOf(adjusters);
     this.travel = travel;
     this.toe = toe;
+    Gradient none = Gradient.constant(adjusters.size(), 0);
+    varied = surveyed.in(number -> none.newInstance(number.getReal()));
+    angle =
+        WheelTravel.of(shifted(start())).at(new Binary64(travel), plainHeading())
+                instanceof Pose<Binary64> pose
+            ? pose.lowerAngle().getReal()
+            : surveyed.surveyedAngle().getReal();
+  }
+
+  private Heading<Binary64> plainHeading() {
+    return new Heading.Reset<>(new Binary64(toe));
+  }
+
+  private Corner<Binary64> shifted(double[] settings) {
+    return surveyed.shifted(shifts(Binary64Field.getInstance(), plain(settings)));
   }
 
   /** Camber and caster (degrees) at settings of the adjusters (mm), in their order. */
@@ -67,11 +87,12 @@ public final class AlignmentMap {
    */
   public Optional<Angles> at(double... settings) {
     Posed<Binary64> posed =
-        WheelTravel.of(Corner.of(points, shifts(Binary64Field.getInstance(), plain(settings))))
-            .at(new Binary64(travel), new Heading.Reset<>(new Binary64(toe)));
-    return posed instanceof Pose<Binary64> pose
-        ? Optional.of(new Angles(pose.camber().getReal(), pose.caster().getReal(), boxed(settings)))
-        : Optional.empty();
+        WheelTravel.of(shifted(settings)).near(angle).at(new Binary64(travel), plainHeading());
+    if (!(posed instanceof Pose<Binary64> pose)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Angles(pose.camber().getReal(), pose.caster().getReal(), boxed(settings)));
   }
 
   private static List<Double> boxed(double[] settings) {
@@ -121,18 +142,13 @@ public final class AlignmentMap {
   private Optional<Tangent> tangent(double[] settings) {
     int count = settings.length;
     Gradient none = Gradient.constant(count, 0);
-    Gradient[] varied = new Gradient[count];
+    Gradient[] setting = new Gradient[count];
     for (int i = 0; i < count; i++) {
-      varied[i] = Gradient.variable(count, i, settings[i]);
+      setting[i] = Gradient.variable(count, i, settings[i]);
     }
-    HardPoints<Gradient> surveyed =
-        points.in(
-            at -> new FieldVector3D<>(none.getField(), at.toVector3D()),
-            angle -> none.newInstance(angle.getReal()));
     Posed<Gradient> posed =
-        WheelTravel.of(
-                Corner.of(surveyed, shifts(none.getField(), varied)),
-                Corner.of(points, shifts(Binary64Field.getInstance(), plain(settings))))
+        WheelTravel.of(varied.shifted(shifts(none.getField(), setting)), shifted(settings))
+            .near(angle)
             .at(none.newInstance(travel), new Heading.Reset<>(none.newInstance(toe)));
     if (!(posed instanceof Pose<Gradient> pose)) {
       return Optional.empty();

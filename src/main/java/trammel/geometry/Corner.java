@@ -44,6 +44,14 @@ public abstract sealed class Corner<T extends CalculusFieldElement<T>>
     return points.strut() ? Strut.of(points, shifts) : DoubleWishbone.of(points, shifts);
   }
 
+  /**
+   * The same linkage with hard points shifted from where they were surveyed, in place of what is
+   * shifted now (mm).
+   *
+   * @throws OutOfReachException if the points make no linkage
+   */
+  public abstract Corner<T> shifted(Map<HardPoint, FieldVector3D<T>> shifts);
+
   /** The numbers this linkage is computed in. */
   public Field<T> field() {
     return surveyedAngle.getField();

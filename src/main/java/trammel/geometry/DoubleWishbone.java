@@ -28,30 +28,23 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
   private DoubleWishbone(
       HardPoints<T> points,
       Map<HardPoint, FieldVector3D<T>> shifts,
-      ArmCircle<T> lower,
-      FieldVector3D<T> kingpin,
-      Upright.Standing<T> standing) {
+      ArmCircle<T> upper,
+      int upperBranch,
+      T uprightLength,
+      Upright<T> upright,
+      Steering<T> steering) {
     super(
-        lower,
-        Steering.of(
-            standing,
-            points.at(HardPoint.LOWER_BALL_JOINT),
-            kingpin,
-            points.at(HardPoint.TIE_ROD_OUTER),
-            points.at(HardPoint.TIE_ROD_INNER),
-            points.shifted(shifts, HardPoint.TIE_ROD_INNER),
-            points.toe()),
+        points.lowerArm(shifts),
+        steering,
         points.at(HardPoint.LOWER_BALL_JOINT),
         points.at(HardPoint.WHEEL_CENTER));
     this.points = points;
     this.shifts = shifts;
-    this.upright = standing.upright();
-    FieldVector3D<T> lowerBall = points.at(HardPoint.LOWER_BALL_JOINT);
-    FieldVector3D<T> upperBall = points.at(HardPoint.UPPER_BALL_JOINT);
-    uprightLength = upperBall.subtract(lowerBall).getNorm();
+    this.upper = upper;
+    this.upperBranch = upperBranch;
+    this.uprightLength = uprightLength;
+    this.upright = upright;
     perLength = uprightLength.reciprocal();
-    upper = upper(points, shifts);
-    upperBranch = upper(points, Map.of()).branch(upperBall, lowerBall);
   }
 
   /**
@@ -60,7 +53,32 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
    * @throws OutOfReachException if the points make no linkage
    */
   public static <T extends CalculusFieldElement<T>> DoubleWishbone<T> of(HardPoints<T> points) {
-    return of(points, Map.of());
+    FieldVector3D<T> lowerBall = points.at(HardPoint.LOWER_BALL_JOINT);
+    FieldVector3D<T> upperBall = points.at(HardPoint.UPPER_BALL_JOINT);
+    FieldVector3D<T> between = upperBall.subtract(lowerBall);
+    FieldVector3D<T> kingpin = Upright.kingpin(between, "upper ball joint");
+    Upright.Standing<T> standing =
+        Upright.standing(
+            lowerBall,
+            kingpin,
+            points.at(HardPoint.TIE_ROD_OUTER),
+            points.at(HardPoint.WHEEL_CENTER),
+            Upright.spindle(points.camber(), points.toe()));
+    ArmCircle<T> upper = upper(points, Map.of());
+    return new DoubleWishbone<>(
+        points,
+        Map.of(),
+        upper,
+        upper.branch(upperBall, lowerBall),
+        between.getNorm(),
+        standing.upright(),
+        Steering.of(
+            standing,
+            lowerBall,
+            kingpin,
+            points.at(HardPoint.TIE_ROD_OUTER),
+            points.at(HardPoint.TIE_ROD_INNER),
+            points.toe()));
   }
 
   /**
@@ -70,19 +88,20 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
    */
   public static <T extends CalculusFieldElement<T>> DoubleWishbone<T> of(
       HardPoints<T> points, Map<HardPoint, FieldVector3D<T>> shifts) {
-    ArmCircle<T> lower = points.lowerArm(shifts);
-    FieldVector3D<T> lowerBall = points.at(HardPoint.LOWER_BALL_JOINT);
-    FieldVector3D<T> kingpin =
-        Upright.kingpin(
-            points.at(HardPoint.UPPER_BALL_JOINT).subtract(lowerBall), "upper ball joint");
-    Upright.Standing<T> standing =
-        Upright.standing(
-            lowerBall,
-            kingpin,
-            points.at(HardPoint.TIE_ROD_OUTER),
-            points.at(HardPoint.WHEEL_CENTER),
-            Upright.spindle(points.camber(), points.toe()));
-    return new DoubleWishbone<>(points, shifts, lower, kingpin, standing);
+    DoubleWishbone<T> surveyed = of(points);
+    return shifts.isEmpty() ? surveyed : surveyed.shifted(shifts);
+  }
+
+  @Override
+  public DoubleWishbone<T> shifted(Map<HardPoint, FieldVector3D<T>> moved) {
+    return new DoubleWishbone<>(
+        points,
+        moved,
+        upper(points, moved),
+        upperBranch,
+        uprightLength,
+        upright,
+        steering().from(points.shifted(moved, HardPoint.TIE_ROD_INNER)));
   }
 
   private static <T extends CalculusFieldElement<T>> ArmCircle<T> upper(

@@ -1,33 +1,35 @@
 package trammel.geometry;
 
 import org.hipparchus.CalculusFieldElement;
-import org.hipparchus.analysis.differentiation.FieldUnivariateDerivative1;
-import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 
 /**
  * How far a mount shortens for each millimeter that the wheel's center rises: spring, damper or
  * sensor travel over wheel travel, positive where the mount shortens in bump. Some documents print
  * its inverse.
  *
- * <p>Exact: lengths and heights carry their derivative by the lower arm's angle through the closed
- * form, and the ratio is the quotient of both.
+ * <p>The quotient of central differences of length and height over a turn of the lower arm so small
+ * that what they leave out lies below a billionth; carried out in the corner's own numbers, so that
+ * the ratio has their derivatives.
  */
 public final class MotionRatio<T extends CalculusFieldElement<T>> {
-  private final Corner<FieldUnivariateDerivative1<T>> swinging;
-  private final Mount<FieldUnivariateDerivative1<T>> mount;
+  /**
+   * Half the turn of the lower arm (radians): the difference's error, of its square, and that of
+   * rounding, of its inverse, are alike here.
+   */
+  private static final double STEP = 3e-5;
 
-  private MotionRatio(
-      Corner<FieldUnivariateDerivative1<T>> swinging, Mount<FieldUnivariateDerivative1<T>> mount) {
-    this.swinging = swinging;
+  private final Corner<T> corner;
+  private final Mount<T> mount;
+
+  private MotionRatio(Corner<T> corner, Mount<T> mount) {
+    this.corner = corner;
     this.mount = mount;
   }
 
   /** The motion ratio of a mount on a corner. */
   public static <T extends CalculusFieldElement<T>> MotionRatio<T> of(
       Corner<T> corner, Mount<T> mount) {
-    return new MotionRatio<>(
-        corner.in(MotionRatio::still),
-        new Mount<>(mount.carrier(), still(mount.body()), still(mount.along())));
+    return new MotionRatio<>(corner, mount);
   }
 
   /**
@@ -38,33 +40,16 @@ public final class MotionRatio<T extends CalculusFieldElement<T>> {
    * @throws IllegalArgumentException if the corner cannot stand so
    */
   public T at(Pose<T> pose, Heading<T> heading) {
-    T angle = pose.lowerAngle();
-    FieldUnivariateDerivative1<T> turning =
-        new FieldUnivariateDerivative1<>(angle, angle.getField().getOne());
-    if (!(swinging.pose(turning, still(heading))
-        instanceof Pose<FieldUnivariateDerivative1<T>> swung)) {
-      throw new IllegalArgumentException("the corner does not reach this pose");
+    Pose<T> below = beside(pose, -STEP, heading);
+    Pose<T> above = beside(pose, STEP, heading);
+    T shortening = mount.length(corner, below).subtract(mount.length(corner, above));
+    return shortening.divide(above.wheelCenter().getZ().subtract(below.wheelCenter().getZ()));
+  }
+
+  private Pose<T> beside(Pose<T> pose, double turn, Heading<T> heading) {
+    if (corner.pose(pose.lowerAngle().add(turn), heading) instanceof Pose<T> turned) {
+      return turned;
     }
-    T shortening = mount.length(swinging, swung).getFirstDerivative().negate();
-    return shortening.divide(swung.wheelCenter().getZ().getFirstDerivative());
-  }
-
-  private static <T extends CalculusFieldElement<T>> Heading<FieldUnivariateDerivative1<T>> still(
-      Heading<T> heading) {
-    if (heading instanceof Heading.ByTieRod<T> rod) {
-      T length = rod.length();
-      return new Heading.ByTieRod<>(still(rod.inner()), length == null ? null : still(length));
-    }
-    return new Heading.Reset<>(still(((Heading.Reset<T>) heading).toe()));
-  }
-
-  private static <T extends CalculusFieldElement<T>>
-      FieldVector3D<FieldUnivariateDerivative1<T>> still(FieldVector3D<T> point) {
-    return Corner.point(point, MotionRatio::still);
-  }
-
-  /** A number that does not change with the angle. */
-  private static <T extends CalculusFieldElement<T>> FieldUnivariateDerivative1<T> still(T number) {
-    return new FieldUnivariateDerivative1<>(number, number.getField().getZero());
+    throw new IllegalArgumentException("the corner does not reach this pose");
   }
 }

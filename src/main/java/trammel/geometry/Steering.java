@@ -2,6 +2,8 @@ package trammel.geometry;
 
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.util.Binary64;
+import org.hipparchus.util.Binary64Field;
 import org.hipparchus.util.FieldSinCos;
 import org.jspecify.annotations.Nullable;
 
@@ -21,8 +23,7 @@ record Steering<T extends CalculusFieldElement<T>>(
    *
    * @param kingpin unit vector up the steering axis
    * @param outer the tie rod's outer end (mm)
-   * @param surveyedInner its inner end when its length was surveyed (mm)
-   * @param inner its inner end now (mm)
+   * @param inner its inner end (mm)
    * @param toe of the wheel (degrees)
    */
   static <T extends CalculusFieldElement<T>> Steering<T> of(
@@ -30,18 +31,29 @@ record Steering<T extends CalculusFieldElement<T>>(
       FieldVector3D<T> lowerBall,
       FieldVector3D<T> kingpin,
       FieldVector3D<T> outer,
-      FieldVector3D<T> surveyedInner,
       FieldVector3D<T> inner,
       T toe) {
-    FieldVector3D<T> arm = standing.steeringArm();
-    FieldVector3D<T> toInner = surveyedInner.subtract(lowerBall);
-    boolean ahead = Products.dot(toInner, Products.cross(kingpin, arm)).getReal() >= 0;
-    Turn<T> turn = Turn.of(standing.upright(), kingpin, toe);
+    // Which of two places it is takes no derivatives.
+    FieldVector3D<Binary64> arm = plain(standing.steeringArm());
+    FieldVector3D<Binary64> up = plain(kingpin);
+    FieldVector3D<Binary64> toInner = plain(inner).subtract(plain(lowerBall));
+    boolean ahead = Products.dot(toInner, Products.cross(up, arm)).getReal() >= 0;
+    Turn<Binary64> turn =
+        Turn.of(plain(standing.upright().spindle()), up, new Binary64(toe.getReal()));
     double cosine = Products.dot(arm, turn.fore).getReal();
     double sine = Products.dot(arm, turn.side).getReal();
     boolean left = turn.first.getReal() * sine - turn.second.getReal() * cosine >= 0;
-    return new Steering<>(
-        inner, outer.subtract(surveyedInner).getNorm(), ahead ? -1 : 1, left ? 1 : -1);
+    return new Steering<>(inner, outer.subtract(inner).getNorm(), ahead ? -1 : 1, left ? 1 : -1);
+  }
+
+  private static <T extends CalculusFieldElement<T>> FieldVector3D<Binary64> plain(
+      FieldVector3D<T> vector) {
+    return new FieldVector3D<>(Binary64Field.getInstance(), vector.toVector3D());
+  }
+
+  /** The same tie rod from an inner end elsewhere (mm). */
+  Steering<T> from(FieldVector3D<T> elsewhere) {
+    return new Steering<>(elsewhere, rodLength, rodBranch, headingBranch);
   }
 
   /**
@@ -118,7 +130,7 @@ record Steering<T extends CalculusFieldElement<T>>(
 
   /** The steering arm where the spindle heads square to a toe. */
   private @Nullable FieldVector3D<T> turnedTo(Upright<T> upright, FieldVector3D<T> kingpin, T toe) {
-    Turn<T> turn = Turn.of(upright, kingpin, toe);
+    Turn<T> turn = Turn.of(upright.spindle(), kingpin, toe);
     T reach = turn.first.square().add(turn.second.square());
     T square = reach.subtract(turn.wanted.square());
     if (!(square.getReal() > 0)) {
@@ -138,7 +150,7 @@ record Steering<T extends CalculusFieldElement<T>>(
       FieldVector3D<T> fore, FieldVector3D<T> side, T first, T second, T wanted) {
 
     static <T extends CalculusFieldElement<T>> Turn<T> of(
-        Upright<T> upright, FieldVector3D<T> kingpin, T toe) {
+        FieldVector3D<T> spindle, FieldVector3D<T> kingpin, T toe) {
       FieldSinCos<T> heading = toe.toRadians().sinCos();
       FieldVector3D<T> ahead =
           new FieldVector3D<>(
@@ -149,7 +161,6 @@ record Steering<T extends CalculusFieldElement<T>>(
       FieldVector3D<T> side = Products.cross(kingpin, fore);
       T onFore = along(fore, heading);
       T onSide = along(side, heading);
-      FieldVector3D<T> spindle = upright.spindle();
       return new Turn<>(
           fore,
           side,

@@ -80,13 +80,13 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
     super(
         points.lowerArm(shifts),
         Steering.of(
-            standing(points, kingpin, spindle),
-            points.at(HardPoint.LOWER_BALL_JOINT),
-            kingpin,
-            points.at(HardPoint.TIE_ROD_OUTER),
-            points.at(HardPoint.TIE_ROD_INNER),
-            points.shifted(shifts, HardPoint.TIE_ROD_INNER),
-            points.toe()),
+                standing(points, kingpin, spindle),
+                points.at(HardPoint.LOWER_BALL_JOINT),
+                kingpin,
+                points.at(HardPoint.TIE_ROD_OUTER),
+                points.at(HardPoint.TIE_ROD_INNER),
+                points.toe())
+            .from(points.shifted(shifts, HardPoint.TIE_ROD_INNER)),
         points.at(HardPoint.LOWER_BALL_JOINT),
         points.at(HardPoint.WHEEL_CENTER));
     this.points = points;
@@ -137,6 +137,11 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
         Line.of(ball, KnuckleBolts.moved(points, shifts, top), foot),
         kingpin,
         Upright.spindle(points.camber(), points.toe()));
+  }
+
+  @Override
+  public Strut<T> shifted(Map<HardPoint, FieldVector3D<T>> moved) {
+    return of(points, moved);
   }
 
   @Override

@@ -51,17 +51,24 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
   private final Corner<T> linkage;
   private final Corner<Binary64> plain;
   private final T surveyedHeight;
+  private final double start;
 
-  private WheelTravel(Corner<T> linkage, Corner<Binary64> plain, T height) {
+  private WheelTravel(Corner<T> linkage, Corner<Binary64> plain, double start) {
     this.linkage = linkage;
     this.plain = plain;
-    this.surveyedHeight = height;
+    this.surveyedHeight = linkage.surveyedWheel().getZ();
+    this.start = start;
   }
 
   /** Travel of a linkage; the same linkage in plain numbers finds the angle. */
   public static <T extends CalculusFieldElement<T>> WheelTravel<T> of(
       Corner<T> linkage, Corner<Binary64> plain) {
-    return new WheelTravel<>(linkage, plain, linkage.surveyedWheel().getZ());
+    return new WheelTravel<>(linkage, plain, plain.surveyedAngle().getReal());
+  }
+
+  /** The same, where the lower arm is known to stand near an angle (radians): quicker. */
+  public WheelTravel<T> near(double angle) {
+    return new WheelTravel<>(linkage, plain, angle);
   }
 
   /** Travel of a linkage in plain numbers. */
@@ -86,9 +93,14 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
     if (found == null) {
       return new OutOfReach<>(limit(travel.getReal(), plainHeading));
     }
+    if (linkage.field().equals(Binary64Field.getInstance())) {
+      @SuppressWarnings("unchecked") // T is what its field says
+      Posed<T> plainly = (Posed<T>) found;
+      return plainly;
+    }
     double angle = found.lowerAngle().getReal();
     Posed<T> near = linkage.pose(linkage.field().getZero().newInstance(angle), heading);
-    if (!(near instanceof Pose<T> pose) || linkage.field().equals(Binary64Field.getInstance())) {
+    if (!(near instanceof Pose<T> pose)) {
       return near;
     }
     Pose<Binary64> below = pose(angle - SLOPE_STEP, plainHeading);
@@ -138,7 +150,7 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
 
   /** By secant steps; null where they fail or come to a place where the wheel no longer rises. */
   private @Nullable Pose<Binary64> bySecant(double wanted, Heading<Binary64> heading) {
-    double angle = plain.surveyedAngle().getReal();
+    double angle = start;
     Pose<Binary64> pose = pose(angle, heading);
     if (pose == null) {
       return null;

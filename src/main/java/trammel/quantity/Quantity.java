@@ -165,6 +165,9 @@ public final class Quantity {
     private final double[] parts;
     private int count;
 
+    /** Where the next one is looked for first: operands mostly have their inputs in one order. */
+    private int next;
+
     Merge(Quantity[] operands) {
       int most = 0;
       for (Quantity operand : operands) {
@@ -176,6 +179,7 @@ public final class Quantity {
 
     void add(Quantity operand, double partial) {
       int before = count;
+      next = 0;
       for (int i = 0; i < operand.inputs.length; i++) {
         int at = find(operand.inputs[i], before);
         if (at < 0) {
@@ -183,12 +187,18 @@ public final class Quantity {
           parts[count++] = partial * operand.parts[i];
         } else {
           parts[at] += partial * operand.parts[i];
+          next = at + 1;
         }
       }
     }
 
     private int find(Input input, int end) {
-      for (int i = 0; i < end; i++) {
+      for (int i = next; i < end; i++) {
+        if (inputs[i] == input) {
+          return i;
+        }
+      }
+      for (int i = Math.min(next, end) - 1; i >= 0; i--) {
         if (inputs[i] == input) {
           return i;
         }

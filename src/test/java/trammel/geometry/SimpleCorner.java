@@ -47,6 +47,9 @@ record SimpleCorner(
     Motion swung = new Motion(swing, hinge.subtract(swing.applyTo(hinge)));
     return Optional.of(
         new Stance(
-            knuckle.apply(Vector3D.ZERO), turn.applyTo(new Vector3D(0, side, 0)), knuckle, swung));
+            knuckle.apply(Vector3D.ZERO),
+            turn.applyTo(new Vector3D(0, side, 0)),
+            () -> knuckle,
+            () -> swung));
   }
 }
