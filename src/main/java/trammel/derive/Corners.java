@@ -53,6 +53,7 @@ final class Corners {
   private Optional<SurveyedAlignment.Solved> solved = Optional.empty();
   private Optional<CornerPoses> poses = Optional.empty();
   private final Map<Position, Optional<Surveyed>> solvable = new EnumMap<>(Position.class);
+  private final Map<Position, CornerModel> models = new EnumMap<>(Position.class);
 
   Corners(Derivation derivation, Axle axle, HeightFacts heights) {
     this.derivation = derivation;
@@ -96,7 +97,7 @@ final class Corners {
   Surveyed solve(Position position) {
     Quantity rake = rake(position);
     Optional<Printout> shown = asFound(position);
-    CornerModel model = model(position, shown);
+    CornerModel model = model(position);
     Variables variables =
         position.side().orElseThrow() == Side.LEFT
             ? model.variables()
@@ -162,7 +163,7 @@ final class Corners {
     if (!surveyed(position) || missing(position, rake(position)).isPresent()) {
       return Optional.empty();
     }
-    CornerModel model = model(position, asFound(position));
+    CornerModel model = model(position);
     return WheelTravel.of(model.plain(true, List.of()))
                 .at(
                     new Binary64(model.travel(SurveyedAlignment.PROPOSED)),
@@ -189,11 +190,15 @@ final class Corners {
     List<Quantity> needed =
         new ArrayList<>(SurveyedAlignment.needed(profile.alignment(), angles(shown)));
     needed.add(rake);
-    Quantity variable = model(position, shown).variables().missing();
+    Quantity variable = model(position).variables().missing();
     if (variable != null) {
       needed.add(variable);
     }
     return needed.stream().filter(quantity -> !quantity.isKnown()).findFirst();
+  }
+
+  private CornerModel model(Position position) {
+    return models.computeIfAbsent(position, which -> model(which, asFound(which)));
   }
 
   private CornerModel model(Position position, Optional<Printout> shown) {

@@ -22,6 +22,7 @@ import trammel.subject.Side;
  */
 final class Variables {
   private final Quantity[] quantities;
+  private Quantity.@Nullable Basis basis;
 
   private Variables(List<Quantity> quantities) {
     this.quantities = quantities.toArray(Quantity[]::new);
@@ -31,7 +32,13 @@ final class Variables {
   static final class Collector {
     private final List<Quantity> quantities = new ArrayList<>();
 
+    /** A value that was read and added before is the same variable. */
     int add(Quantity quantity) {
+      for (int i = 0; quantity.input() != null && i < quantities.size(); i++) {
+        if (quantities.get(i) == quantity) {
+          return i;
+        }
+      }
       quantities.add(quantity);
       return quantities.size() - 1;
     }
@@ -104,7 +111,10 @@ final class Variables {
 
   /** What was computed, as a quantity of another value but the same derivatives. */
   Quantity quantity(Formula formula, Dimension dimension, double value, Gradient derivatives) {
-    return formula.of(dimension, value, derivatives.getGradient(), quantities);
+    if (basis == null) {
+      basis = new Quantity.Basis(quantities);
+    }
+    return basis.derive(formula, dimension, value, derivatives.getGradient());
   }
 
   /** What was computed, as a quantity. */

@@ -2,6 +2,7 @@ package trammel.geometry;
 
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.FieldSinCos;
 import org.jspecify.annotations.Nullable;
 
@@ -82,11 +83,13 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
    * above the line from center to point.
    */
   int branch(FieldVector3D<T> ball, FieldVector3D<T> point) {
-    FieldVector3D<T> to = point.subtract(center);
-    FieldVector3D<T> from = ball.subtract(center);
+    Vector3D foot = center.toVector3D();
+    Vector3D to = point.toVector3D().subtract(foot);
+    Vector3D from = ball.toVector3D().subtract(foot);
+    Vector3D out = outward.toVector3D();
+    Vector3D up = upward.toVector3D();
     double turn =
-        to.dotProduct(outward).getReal() * from.dotProduct(upward).getReal()
-            - to.dotProduct(upward).getReal() * from.dotProduct(outward).getReal();
+        to.dotProduct(out) * from.dotProduct(up) - to.dotProduct(up) * from.dotProduct(out);
     return turn >= 0 ? 1 : -1;
   }
 

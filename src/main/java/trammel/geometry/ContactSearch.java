@@ -27,6 +27,9 @@ final class ContactSearch {
 
   private static final double DEEP = 0.01;
 
+  /** Error of the distance where it only tells where to look closer (mm). */
+  static final double ROUGHLY = 0.1;
+
   /** The same over travel and steering. */
   private static final double COARSE = 1e-3;
 
@@ -63,6 +66,9 @@ final class ContactSearch {
   private double uy;
   private double uz;
   private int distances;
+
+  /** How many times the error that is allowed for otherwise. */
+  private double coarse = 1;
 
   ContactSearch(TireSolid tire, Obstacle.Shape shape) {
     halfWidth = tire.coreHalfWidth();
@@ -102,18 +108,39 @@ final class ContactSearch {
 
   /** The least distance at a pose (mm), given as center and axis in the obstacle's coordinates. */
   double gapAt(double[] standing) {
+    return gapAt(standing, 1);
+  }
+
+  /** The same to {@link #ROUGHLY}: enough to tell where to look closer. */
+  double roughGapAt(double[] standing) {
+    return gapAt(standing, ROUGHLY / FINE);
+  }
+
+  private double gapAt(double[] standing, double coarser) {
     patch = null;
     pose = standing;
     distances++;
+    coarse = coarser;
     settle(SHAPE);
+    coarse = 1;
     return gap;
   }
 
-  /** A bound that no distance at a pose falls below (mm). */
-  double boundAt(double[] standing, double reach) {
+  /**
+   * A bound that no distance at a pose falls below (mm): the distance of the obstacle's middle, and
+   * its slope there as far as the obstacle reaches, for the distance is convex.
+   */
+  double boundAt(double[] standing) {
     pose = standing;
     look(middle.getX(), middle.getY(), middle.getZ());
-    return gap - reach;
+    double bound = gap - RIDGE;
+    if (round) {
+      return bound - Math.hypot(slopeToward(edges[0]), slopeToward(edges[1]));
+    }
+    for (Vector3D edge : edges) {
+      bound -= Math.abs(slopeToward(edge));
+    }
+    return bound;
   }
 
   /** The least distance over a patch (mm), from {@link #at} on; leaves the pose there. */
@@ -147,7 +174,7 @@ final class ContactSearch {
     double to = upper[number];
     double near = Math.min(Math.max(at[number], from), to);
     double nearSlope = slopeAt(number, near);
-    double error = number < SHAPE ? COARSE : gap < -shoulder ? DEEP : FINE;
+    double error = number < SHAPE ? COARSE : coarse * (gap < -shoulder ? DEEP : FINE);
     double flat = error / (to - from);
     double step = (to - from) / 16;
     double far = near;

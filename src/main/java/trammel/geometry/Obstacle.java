@@ -19,11 +19,8 @@ public record Obstacle(Shape shape, FixedTo fixedTo) {
 
   /** A convex shape. */
   public sealed interface Shape {
-    /** Center of a sphere that holds the whole shape. */
+    /** Its center. */
     Vector3D middle();
-
-    /** Radius of that sphere (mm). */
-    double reach();
   }
 
   /** A single point. */
@@ -32,11 +29,6 @@ public record Obstacle(Shape shape, FixedTo fixedTo) {
     public Vector3D middle() {
       return at;
     }
-
-    @Override
-    public double reach() {
-      return 0;
-    }
   }
 
   /** A straight edge between two points. */
@@ -44,11 +36,6 @@ public record Obstacle(Shape shape, FixedTo fixedTo) {
     @Override
     public Vector3D middle() {
       return from.add(to).scalarMultiply(0.5);
-    }
-
-    @Override
-    public double reach() {
-      return from.distance(to) / 2;
     }
   }
 
@@ -67,11 +54,6 @@ public record Obstacle(Shape shape, FixedTo fixedTo) {
       requireSquare(halfLength, halfWidth);
       requireSquare(halfWidth, halfHeight);
       requireSquare(halfHeight, halfLength);
-    }
-
-    @Override
-    public double reach() {
-      return Math.sqrt(halfLength.getNormSq() + halfWidth.getNormSq() + halfHeight.getNormSq());
     }
 
     private static void requireSquare(Vector3D one, Vector3D other) {
@@ -97,11 +79,6 @@ public record Obstacle(Shape shape, FixedTo fixedTo) {
       if (!(radius >= 0)) {
         throw new IllegalArgumentException("radius of a disc " + radius + "; expected not below 0");
       }
-    }
-
-    @Override
-    public double reach() {
-      return radius;
     }
   }
 }

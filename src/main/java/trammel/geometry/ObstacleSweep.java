@@ -87,23 +87,22 @@ final class ObstacleSweep {
   private double fillGrid() {
     double[] @Nullable [] poses = grid.seenFrom(obstacle.fixedTo());
     double slack = grid.halfStep(obstacle.fixedTo(), Math.hypot(tire.radius(), tire.width() / 2));
-    double reach = obstacle.shape().reach();
     double[] bounds = new double[poses.length];
     int nearest = -1;
     for (int node = 0; node < poses.length; node++) {
       double[] pose = poses[node];
-      bounds[node] = pose == null ? Double.POSITIVE_INFINITY : search.boundAt(pose, reach);
+      bounds[node] = pose == null ? Double.POSITIVE_INFINITY : search.boundAt(pose);
       if (nearest < 0 || bounds[node] < bounds[nearest]) {
         nearest = node;
       }
     }
     Arrays.fill(gaps, Double.POSITIVE_INFINITY);
-    double least = search.gapAt(Objects.requireNonNull(poses[nearest]));
+    double least = search.roughGapAt(Objects.requireNonNull(poses[nearest]));
     gaps[nearest] = least;
     for (int node = 0; node < poses.length; node++) {
       double[] pose = poses[node];
       if (pose != null && node != nearest && bounds[node] <= least + slack) {
-        gaps[node] = search.gapAt(pose);
+        gaps[node] = search.roughGapAt(pose);
         least = Math.min(least, gaps[node]);
       }
     }

@@ -8,11 +8,11 @@ import java.util.List;
  * steering.
  *
  * <p>A coarse grid of poses serves all obstacles. For each, nodes are passed over whose bound, the
- * gap to a sphere about the obstacle, shows that no least gap can lie near them; from the lowest of
- * the grid's local minima the gap is followed down over poses interpolated between nodes, then over
- * nine fresh poses about what was found. The pose reported is the linkage's own, its gap computed
- * there. Where the linkage is not in reach all around, the pose is closed in upon step by step
- * instead.
+ * least that the gap may be by its slope at the obstacle's middle, shows that no least gap can lie
+ * near them; from the lowest of the grid's local minima the gap is followed down over poses
+ * interpolated between nodes, then over nine fresh poses about what was found. The pose reported is
+ * the linkage's own, its gap computed there. Where the linkage is not in reach all around, the pose
+ * is closed in upon step by step instead.
  */
 public final class SteeringSweep {
   private SteeringSweep() {}

@@ -147,16 +147,72 @@ public final class Quantity {
     for (int i = 0; i < operands.length; i++) {
       merge.add(operands[i], partials[i]);
     }
+    return derived(formula, dimension, value, merge.inputs(), merge.parts(), operands);
+  }
+
+  private static Quantity derived(
+      Formula formula,
+      Dimension dimension,
+      double value,
+      Input[] inputs,
+      double[] parts,
+      Quantity[] operands) {
     return new Quantity(
-        dimension,
-        value,
-        merge.inputs(),
-        merge.parts(),
-        formula.name(),
-        formula,
-        null,
-        operands,
-        null);
+        dimension, value, inputs, parts, formula.name(), formula, null, operands, null);
+  }
+
+  /**
+   * Known quantities that many others are derived from: what of each input stands where is told
+   * once.
+   */
+  public static final class Basis {
+    private final Quantity[] operands;
+    private final Input[] inputs;
+
+    /** Place among the inputs of each operand's own, operand by operand. */
+    private final int[] places;
+
+    private final boolean known;
+
+    /** Many quantities' common operands. */
+    public Basis(Quantity... operands) {
+      this.operands = operands.clone();
+      Merge merge = new Merge(operands);
+      int all = 0;
+      for (Quantity operand : operands) {
+        merge.add(operand, 1);
+        all += operand.inputs.length;
+      }
+      known = Arrays.stream(operands).allMatch(Quantity::isKnown);
+      inputs = merge.inputs();
+      places = new int[all];
+      int place = 0;
+      for (Quantity operand : operands) {
+        for (Input input : operand.inputs) {
+          places[place++] = merge.find(input, inputs.length);
+        }
+      }
+    }
+
+    /**
+     * A quantity by its formula, with one partial derivative for each operand; absent where an
+     * operand is.
+     *
+     * @throws IllegalArgumentException if there are more or fewer
+     */
+    public Quantity derive(Formula formula, Dimension dimension, double value, double[] partials) {
+      if (!known || partials.length != operands.length || !Double.isFinite(value)) {
+        return Quantity.derived(formula, dimension, value, partials, operands);
+      }
+      double[] parts = new double[inputs.length];
+      int place = 0;
+      for (int i = 0; i < operands.length; i++) {
+        for (double part : operands[i].parts) {
+          parts[places[place++]] += partials[i] * part;
+        }
+      }
+      return Quantity.derived(formula, dimension, value, inputs, parts, operands);
+    }
   }
 
   /** Adds contributions input by input. */
@@ -164,6 +220,7 @@ public final class Quantity {
     private final Input[] inputs;
     private final double[] parts;
     private int count;
+    private Input @Nullable [] first;
 
     /** Where the next one is looked for first: operands mostly have their inputs in one order. */
     private int next;
@@ -178,6 +235,14 @@ public final class Quantity {
     }
 
     void add(Quantity operand, double partial) {
+      if (operand.inputs == first) {
+        // Of one basis, as where two ends of one linkage are compared.
+        for (int i = 0; i < operand.parts.length; i++) {
+          parts[i] += partial * operand.parts[i];
+        }
+        return;
+      }
+      first = count == 0 ? operand.inputs : first;
       int before = count;
       next = 0;
       for (int i = 0; i < operand.inputs.length; i++) {

@@ -137,7 +137,7 @@ class ContactSearchTest {
       Obstacle.Shape shape = random.obstacle(seed % 4).shape();
       double[] pose = PoseGrid.seen(random.pose(), Obstacle.FixedTo.BODY);
       ContactSearch search = new ContactSearch(random.tire, shape);
-      double bound = search.boundAt(pose, shape.reach());
+      double bound = search.boundAt(pose);
       assertThat(bound).isLessThanOrEqualTo(search.gapAt(pose) + 1e-9);
     }
   }
