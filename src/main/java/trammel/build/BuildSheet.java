@@ -216,8 +216,9 @@ public record BuildSheet(
               value = PRESSURE,
               by = GAUGE,
               how = "gauge or diagnostic reading at rest",
-              min = 100,
-              max = 30000)
+              // Wide enough that the check against the profile says what is wrong.
+              min = 1,
+              max = 1000000)
           Quantity pressure,
       @Required State state) {}
 

@@ -61,6 +61,7 @@ final class Resolver {
       return Optional.empty();
     }
     new SheetCheck(problems).check(sheet, noContactPlace);
+    new PressureUnits(vehicle.get(), problems).check(sheet.measurements());
     if (sheet.changes().isEmpty()) {
       problems.add(
           sheet.place(),
