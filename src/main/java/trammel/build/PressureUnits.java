@@ -1,11 +1,16 @@
 package trammel.build;
 
+import java.util.List;
+import java.util.Map;
 import trammel.build.BuildSheet.FluidPressure;
 import trammel.build.BuildSheet.Gap;
+import trammel.build.BuildSheet.Inflation;
 import trammel.build.BuildSheet.Measurements;
 import trammel.catalog.AxleProfile;
+import trammel.catalog.PartKind;
 import trammel.catalog.PressureWindow;
 import trammel.catalog.Support.Fluid;
+import trammel.catalog.SuspensionPart.AirSpring;
 import trammel.catalog.VehicleProfile;
 import trammel.quantity.Quantity;
 import trammel.read.Problems;
@@ -31,6 +36,39 @@ final class PressureUnits {
           .filter(position -> position.toString().equals(gap.at().where()))
           .forEach(position -> tire(position, gap.pressure()));
     }
+  }
+
+  /** What air springs are set to, by what their makers allow. */
+  void check(List<Inflation> inflate, Map<Position, Equipment> proposed) {
+    for (Inflation set : inflate) {
+      List<Position> at = set.at().stream().flatMap(where -> where.positions().stream()).toList();
+      List<AirSpring> there =
+          at.stream()
+              .flatMap(
+                  position ->
+                      proposed
+                          .getOrDefault(position, Equipment.NONE)
+                          .one(PartKind.AIR_SPRING, AirSpring.class)
+                          .stream())
+              .toList();
+      if (at.isEmpty() || there.size() < at.size()) {
+        problems.add(
+            set.place(),
+            "inflate: there is no air spring " + (at.isEmpty() ? "where nothing says" : "there"),
+            "Name wheels or an axle that have one with the changes, or remove the line.");
+      } else {
+        window(there.get(0)).check(set.pressure(), problems);
+      }
+    }
+  }
+
+  private static PressureWindow window(AirSpring air) {
+    return air.pressureTo().isKnown()
+        ? new PressureWindow(
+            "what " + air.number() + " is set to",
+            air.pressureFrom().isKnown() ? air.pressureFrom().value() : 1,
+            air.pressureTo().value())
+        : PressureWindow.ANY;
   }
 
   /** The pressure of a ram or an air spring at a wheel. */
