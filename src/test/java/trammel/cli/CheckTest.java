@@ -65,6 +65,33 @@ class CheckTest {
         .contains("The rear axle carries 1680", "and may carry 1650 kg", "too much. No spring kit");
   }
 
+  /** Thirty millimeters under the book, and leaves that go by their maker's claim. */
+  @ParameterizedTest
+  @CsvSource({
+    "CM-GM-F50, height.claim-off-book@front:CM-GM-F50",
+    "CM-GM-F40U, height.claim-without-load@front:CM-GM-F40U"
+  })
+  void aClaimWithoutLoadOrFromAnUnexplainedHeightIsNotProven(
+      String part, String finding, @TempDir Path folder) throws IOException {
+    Path sheet = folder.resolve("claim.build.yaml");
+    Files.writeString(
+        sheet,
+        """
+        build: claim
+        catalog: %s
+        vehicle: gimmer
+        changes:
+          - { add: %s, at: front }
+        measurements:
+          heights:
+            - { at: front-left, height: 415 mm, state: as-found }
+            - { at: front-right, height: 415 mm, state: as-found }
+        """
+            .formatted(Path.of("catalog-demo").toAbsolutePath(), part));
+    assertThat(run("check", "--on", "2026-11-25", sheet.toString())).isEqualTo(4);
+    assertThat(shown()).startsWith("NOT PROVEN.").contains(finding);
+  }
+
   @Test
   void theWorstOfSeveralFilesDecidesTheStatus() {
     int status =
