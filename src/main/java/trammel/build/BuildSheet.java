@@ -159,7 +159,29 @@ public record BuildSheet(
 
   /** What the vehicle is meant to become. */
   public record Aims(
-      AimedLift lift, List<String> use, @Nullable ChainClass chains, List<Payload> payload) {}
+      AimedLift lift,
+      List<String> use,
+      @Nullable ChainClass chains,
+      List<Payload> payload,
+      List<Inflation> inflate) {}
+
+  /**
+   * What an air spring is set to, with everything on board that will be carried.
+   *
+   * @param pressure above the air's
+   */
+  public record Inflation(
+      Place place,
+      List<Where> at,
+      @Required
+          @Measured(
+              value = PRESSURE,
+              by = GAUGE,
+              how = "gauge at the air spring's valve",
+              // Wide enough that the check against the part says what is wrong.
+              min = 1,
+              max = 1000000)
+          Quantity pressure) {}
 
   /**
    * Something or somebody that will be carried, beyond what the axles were weighed with.
@@ -216,8 +238,9 @@ public record BuildSheet(
               value = PRESSURE,
               by = GAUGE,
               how = "gauge or diagnostic reading at rest",
-              min = 100,
-              max = 30000)
+              // Wide enough that the check against the profile says what is wrong.
+              min = 1,
+              max = 1000000)
           Quantity pressure,
       @Required State state) {}
 

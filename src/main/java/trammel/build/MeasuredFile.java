@@ -75,8 +75,9 @@ public record MeasuredFile(
               value = PRESSURE,
               by = GAUGE,
               how = "gauge or diagnostic reading at rest",
-              min = 100,
-              max = 30000)
+              // Wide enough that the check against the profile says what is wrong.
+              min = 1,
+              max = 1000000)
           Quantity pressure) {}
 
   /** A gap at a clearance station, in the pose it was measured in. */

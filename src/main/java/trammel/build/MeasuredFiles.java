@@ -8,6 +8,7 @@ import trammel.build.MeasuredFile.FenderHeight;
 import trammel.build.MeasuredFile.FluidPressure;
 import trammel.build.MeasuredFile.Gap;
 import trammel.build.MeasuredFile.Rack;
+import trammel.catalog.VehicleProfile;
 import trammel.quantity.Quantity;
 import trammel.read.Binder;
 import trammel.read.Place;
@@ -25,19 +26,21 @@ public final class MeasuredFiles {
   /**
    * Reads a file of measured values.
    *
+   * @param vehicle that they were measured on
    * @throws trammel.read.UnreadableFile with everything that is wrong with it
    */
-  public static MeasuredFile read(Path file) {
+  public static MeasuredFile read(Path file, VehicleProfile vehicle) {
     MeasuredFiles reader = new MeasuredFiles();
     Optional<MeasuredFile> found =
         YamlReader.read(file, file, reader.problems)
             .flatMap(node -> Binder.bind(MeasuredFile.class, node, reader.problems));
-    found.ifPresent(reader::check);
+    found.ifPresent(measured -> reader.check(measured, vehicle));
     reader.problems.refuseIfAny();
     return found.orElseThrow();
   }
 
-  private void check(MeasuredFile file) {
+  private void check(MeasuredFile file, VehicleProfile vehicle) {
+    PressureUnits units = new PressureUnits(vehicle, problems);
     for (FenderHeight height : file.heights()) {
       running(height.at(), height.place());
       once("height of " + height.at(), height.place());
@@ -55,6 +58,7 @@ public final class MeasuredFiles {
       running(pressure.at(), pressure.place());
       once("pressure at " + pressure.at(), pressure.place());
       uncertain(pressure.pressure(), pressure.place());
+      units.suspension(pressure.at(), pressure.pressure());
     }
     SheetCheck poses = new SheetCheck(problems);
     for (Gap gap : file.gaps()) {

@@ -61,6 +61,7 @@ final class Resolver {
       return Optional.empty();
     }
     new SheetCheck(problems).check(sheet, noContactPlace);
+    new PressureUnits(vehicle.get(), problems).check(sheet.measurements());
     if (sheet.changes().isEmpty()) {
       problems.add(
           sheet.place(),
@@ -78,6 +79,7 @@ final class Resolver {
     for (Change change : sheet.changes()) {
       apply(change, vehicle.get(), proposed);
     }
+    new PressureUnits(vehicle.get(), problems).check(sheet.aims().inflate(), proposed);
     return Optional.of(
         new Build(
             sheet.build(),
@@ -132,7 +134,7 @@ final class Resolver {
             new MeasuredWith(catalog, problems).parts(vehicle.get(), NOTHING),
             List.copyOf(lines),
             order.asFound(),
-            new Aims(new AimedLift(noAim(), noAim()), List.of(), null, List.of()),
+            new Aims(new AimedLift(noAim(), noAim()), List.of(), null, List.of(), List.of()),
             NOTHING,
             List.of(),
             Trial.NONE));

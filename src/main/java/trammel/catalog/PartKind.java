@@ -32,7 +32,8 @@ public enum PartKind {
   ACCESSORY(false),
   COIL_RETAINER(true),
   DROOP_STRAP(true),
-  BRAKE_VALVE_BRACKET(true);
+  BRAKE_VALVE_BRACKET(true),
+  AIR_SPRING(true);
 
   private final boolean takesThePlace;
 
@@ -58,6 +59,7 @@ public enum PartKind {
           STRUT_TOP_SPACER,
           LEAF_BLOCK,
           SHACKLE,
+          AIR_SPRING,
           BODY_LIFT_KIT,
           HEIGHT_SENSOR_LINK ->
           true;

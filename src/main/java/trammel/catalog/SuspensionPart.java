@@ -4,7 +4,10 @@ import static trammel.quantity.Dimension.ANGLE;
 import static trammel.quantity.Dimension.FORCE;
 import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Dimension.MASS;
+import static trammel.quantity.Dimension.PRESSURE;
 import static trammel.quantity.Dimension.RATE;
+import static trammel.quantity.Dimension.RATIO;
+import static trammel.quantity.Dimension.VOLUME;
 import static trammel.quantity.Instrument.CALIPER;
 import static trammel.quantity.Instrument.CLAIM;
 import static trammel.quantity.Instrument.SPRING_RATE;
@@ -18,6 +21,7 @@ import trammel.quantity.Quantity;
 import trammel.read.Inline;
 import trammel.read.Measured;
 import trammel.read.Named;
+import trammel.read.Place;
 import trammel.read.Required;
 
 /** A part of the suspension or of what follows it. */
@@ -309,16 +313,83 @@ public sealed interface SuspensionPart extends Part {
     }
   }
 
-  /** Blocks between body and frame. */
+  /**
+   * Blocks between body and frame.
+   *
+   * @param thickness how much higher the body stands on them
+   * @param blocks how many there are
+   * @param extensions what it brings to lengthen what runs between body and frame
+   */
   @Named("body-lift-kit")
   record BodyLiftKit(
       @Inline Listing listing,
       @Measured(value = LENGTH, by = CALIPER, how = "caliper", min = 1, max = 150)
-          Quantity thickness)
+          Quantity thickness,
+      @Nullable Integer blocks,
+      List<Extension> extensions)
       implements SuspensionPart {
+
+    /**
+     * What lengthens or moves one thing between body and frame.
+     *
+     * @param crossing what it is for
+     * @param by how much more it then gives way
+     */
+    public record Extension(
+        Place place,
+        @Required BodyOnFrame.Crossing crossing,
+        @Required @Measured(value = LENGTH, by = CALIPER, how = "caliper", min = 1, max = 300)
+            Quantity by) {}
+
     @Override
     public PartKind kind() {
       return PartKind.BODY_LIFT_KIT;
+    }
+  }
+
+  /**
+   * An air spring or helper bag beside the steel spring, on an axle whose height nothing holds.
+   *
+   * @param motionRatio how much shorter it gets for the wheel's rise
+   * @param effectiveDiameter of a circle whose area carries its load, as mounted at book height
+   * @param diameterPerLength change of that diameter for each millimeter that it is longer: 0 of a
+   *     rolling lobe, below 0 of one that necks as it is drawn out
+   * @param volume of its air, as mounted at book height
+   * @param gasIndex polytropic index of the air in quick movement
+   * @param pressureFrom the least pressure, under which it is pinched
+   * @param pressureTo the greatest pressure
+   */
+  @Named("air-spring")
+  record AirSpring(
+      @Inline Listing listing,
+      @Measured(
+              value = RATIO,
+              by = STATED,
+              how = "how much shorter it gets for 50 mm at the wheel",
+              min = 0.2,
+              max = 1.5)
+          Quantity motionRatio,
+      @Measured(
+              value = LENGTH,
+              by = STATED,
+              how = "maker's table: load over pressure gives the area",
+              min = 20,
+              max = 400)
+          Quantity effectiveDiameter,
+      @Measured(value = RATIO, by = STATED, how = "maker's table at two heights", min = -2, max = 2)
+          Quantity diameterPerLength,
+      @Measured(value = VOLUME, by = STATED, how = "maker's table", min = 0.05, max = 30)
+          Quantity volume,
+      @Measured(value = RATIO, by = STATED, how = "1.3 is usual", min = 1, max = 1.7)
+          Quantity gasIndex,
+      @Measured(value = PRESSURE, by = STATED, how = "maker's paper", min = 0, max = 2000)
+          Quantity pressureFrom,
+      @Measured(value = PRESSURE, by = STATED, how = "maker's paper", min = 50, max = 3000)
+          Quantity pressureTo)
+      implements SuspensionPart {
+    @Override
+    public PartKind kind() {
+      return PartKind.AIR_SPRING;
     }
   }
 

@@ -28,6 +28,7 @@ import trammel.subject.Axle;
  * @param raisedShare share of the mass that a suspension lift raises
  * @param underbody what hangs lowest underneath
  * @param outline heights that statutes ask for
+ * @param bodyOnFrame what is between body and frame, where it has one
  * @param driveMatch greatest allowed difference of front and rear rolling circumference
  */
 public record VehicleProfile(
@@ -74,7 +75,8 @@ public record VehicleProfile(
     SpareCarrier spare,
     List<ShaftProfile> shafts,
     List<UnderbodyPoint> underbody,
-    Outline outline) {
+    Outline outline,
+    BodyOnFrame bodyOnFrame) {
 
   /** What kind of vehicle it is registered as, which decides how its tires are rated. */
   public enum VehicleClass {
@@ -248,7 +250,8 @@ public record VehicleProfile(
         spare,
         shafts,
         underbody,
-        outline);
+        outline,
+        bodyOnFrame);
   }
 
   /** Maker and model, as a person says it. */

@@ -71,7 +71,7 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() {
     try (Checking checking = options.start()) {
       Build build = checking.read(sheet);
-      MeasuredFile file = MeasuredFiles.read(measured);
+      MeasuredFile file = MeasuredFiles.read(measured, build.vehicle());
       Agreement agreement = Agreement.of(file, Predictions.of(build, checking.on()));
       if (overlay != null) {
         write(overlay, Lessons.of(build, file));

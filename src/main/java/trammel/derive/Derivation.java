@@ -66,6 +66,8 @@ public final class Derivation {
     new AxleFacts(derivation).add();
     new ShaftFacts(derivation).add();
     new VehicleFacts(derivation).add();
+    new BodyFacts(derivation).add();
+    new AirFacts(derivation).add();
     new LegalFacts(derivation).add();
     new OrderFacts(derivation).add();
     return derivation;

@@ -29,15 +29,18 @@ final class FittingFacts {
   }
 
   /**
-   * The fasteners of one line. A plate above a strut takes the length of its studs away, so one
-   * that says nothing of fasteners leaves a question open; any other part goes on with those it
-   * finds.
+   * The fasteners of one line. A plate above a strut takes the length of its studs away, blocks
+   * under the body that of its bolts, so one that says nothing of fasteners leaves a question open;
+   * any other part goes on with those it finds.
    *
    * @param pieces how many pieces the job asks for
    */
   void fasteners(Build.Line line, int pieces) {
     List<FastenerNeed> needs = line.part().listing().fasteners();
-    if (needs.isEmpty() && line.part().kind() != PartKind.STRUT_TOP_SPACER) {
+    boolean thick =
+        line.part().kind() == PartKind.STRUT_TOP_SPACER
+            || line.part().kind() == PartKind.BODY_LIFT_KIT;
+    if (needs.isEmpty() && !thick) {
       return;
     }
     String number = line.part().number();

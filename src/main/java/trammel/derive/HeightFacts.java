@@ -97,6 +97,7 @@ final class HeightFacts {
             PartKind.SPRING_SPACER,
             PartKind.STRUT_TOP_SPACER,
             PartKind.HEIGHT_SENSOR_LINK,
+            PartKind.AIR_SPRING,
             PartKind.BODY_LIFT_KIT);
   }
 

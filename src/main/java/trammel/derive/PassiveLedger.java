@@ -45,11 +45,11 @@ final class PassiveLedger {
           "own derivation: load and deflection of the spring stay as they were");
   private static final Formula SPACERS =
       new Formula("packed onto the spring", "sum of the thicknesses", "definition");
-  private static final Formula ALONG =
+  static final Formula ALONG =
       new Formula("spring force", "load of the body / motion ratio", "virtual work");
   private static final Formula LOADED =
       new Formula("loaded length", "free length − deflection", "definition");
-  private static final Formula BY_SPRING =
+  static final Formula BY_SPRING =
       new Formula(
           "lift of a spring",
           "(new − old loaded length) / motion ratio",
@@ -101,40 +101,13 @@ final class PassiveLedger {
     return new Corner(position, from, to).lines();
   }
 
-  /**
-   * Where the spring of the changes stands over book height under another axle load, by the balance
-   * (mm): what its maker's claim, stated at that load, ought to be.
-   */
-  Quantity atLoad(Position position, Quantity axleLoad) {
-    AxleProfile axle = build.vehicle().axle(position.axle().orElseThrow());
-    Optional<Spring> book = build.bookAt(position).one(PartKind.SPRING, Spring.class);
-    Optional<Spring> then = build.after(position).one(PartKind.SPRING, Spring.class);
-    if (axle.heightControlled()
-        || book.isEmpty()
-        || then.isEmpty()
-        || book.get().leaf()
-        || then.get().leaf()) {
-      return Figures.missing(
-          LENGTH,
-          "lift by the balance",
-          axle.heightControlled()
-              ? "the set point fixes the height"
-              : "only coils whose rate and length are known are balanced",
-          Instrument.TAPE,
-          "measure hub to fender before and after");
-    }
-    Quantity bookForce =
-        ALONG.quotient(FORCE, 1, loads.sprung(position, Stage.BOOK), axle.springMotionRatio());
-    Quantity force =
-        ALONG.quotient(FORCE, 1, loads.sprung(position, axleLoad), axle.springMotionRatio());
-    return BY_SPRING.quotient(
-        LENGTH,
-        1,
-        LOADED.linear(1, length(then.get(), force), -1, length(book.get(), bookForce)),
-        axle.springMotionRatio());
+  /** Whether a corner is taken to rise by what the maker of its new spring claims. */
+  boolean goesByClaim(Position position) {
+    return new Corner(position, Stage.FOUND, Stage.PROPOSED).claimUsed() != null;
   }
 
-  private static Quantity length(Spring spring, Quantity force) {
+  /** Length of a spring under a force (mm). */
+  static Quantity length(Spring spring, Quantity force) {
     return LOADED.linear(1, spring.freeLength(), -1, SpringFigures.deflection(spring, force));
   }
 
@@ -171,6 +144,7 @@ final class PassiveLedger {
     private final Stage from;
     private final Stage to;
     private final SpringTravel travel;
+    private final AirCorner air;
 
     Corner(Position position, Stage from, Stage to) {
       this.axle = build.vehicle().axle(position.axle().orElseThrow());
@@ -182,6 +156,7 @@ final class PassiveLedger {
       this.now = before.one(PartKind.SPRING, Spring.class);
       this.then = after.one(PartKind.SPRING, Spring.class);
       this.travel = derivation.springs(position.axle().orElseThrow());
+      this.air = new AirCorner(build, position);
     }
 
     private boolean springChanges() {
@@ -204,10 +179,52 @@ final class PassiveLedger {
       }
       packs(after, before, 1, lines);
       packs(before, after, -1, lines);
-      if (loadChanges()) {
+      if (air.any(from, to)) {
+        byAir(lines);
+      } else if (loadChanges()) {
         lines.add(new Line("load", loadLift()));
       }
       return lines;
+    }
+
+    /** Steel and air together: first at the load as it was, then at what it becomes. */
+    private void byAir(List<Line> lines) {
+      if (then.isEmpty()) {
+        lines.add(new Line("air spring", loadLift()));
+        return;
+      }
+      double over = standsOver() + known(lines);
+      LiftClaim claim = claimUsed();
+      Quantity was =
+          claim == null || !claim.axleLoad().isKnown()
+              ? loads.sprung(position, from)
+              : loads.sprung(position, claim.axleLoad());
+      Quantity set = withAir(was, over);
+      lines.add(new Line(air.words(to), set));
+      if (loadChanges()) {
+        Quantity loaded = withAir(loads.sprung(position, to), over);
+        lines.add(new Line("load", STEP.linear(1, loaded, -1, set)));
+      }
+    }
+
+    private Quantity withAir(Quantity load, double over) {
+      Spring steel = then.orElseThrow();
+      Quantity deflection = SpringFigures.deflection(steel, loadBefore());
+      Quantity ratio = axle.springMotionRatio();
+      return air.lift(steel, deflection, ratio, load, to, standsOver(), over);
+    }
+
+    /** How far it stands over book height in the state before (mm); of the unknown, nothing. */
+    private double standsOver() {
+      return from == Stage.BOOK ? 0 : known(new Corner(position, Stage.BOOK, from).lines());
+    }
+
+    private static double known(List<Line> lines) {
+      return lines.stream()
+          .map(Line::lift)
+          .filter(Quantity::isKnown)
+          .mapToDouble(Quantity::value)
+          .sum();
     }
 
     private void packs(Equipment with, Equipment without, double sign, List<Line> lines) {
@@ -262,16 +279,30 @@ final class PassiveLedger {
     }
 
     private Quantity force(Stage stage) {
-      return ALONG.quotient(FORCE, 1, loads.sprung(position, stage), axle.springMotionRatio());
+      return steel(loads.sprung(position, stage));
+    }
+
+    /** Force of the steel spring under a load, beside the air spring that was there before. */
+    private Quantity steel(Quantity load) {
+      Quantity left =
+          air.fitted(from).isEmpty() ? load : air.left(load, from, standsOver(), standsOver());
+      return ALONG.quotient(FORCE, 1, left, axle.springMotionRatio());
+    }
+
+    /**
+     * The claim that the ledger goes by, of a spring that it cannot balance; null for any other.
+     */
+    private @Nullable LiftClaim claimUsed() {
+      LiftClaim claim = springChanges() ? then.orElseThrow().claims() : null;
+      return claim == null || balancedSpring().isKnown() ? null : claim;
     }
 
     /** A claim holds at the load it was stated at: from there the load goes on lowering. */
     private Quantity loadBefore() {
-      LiftClaim claim = springChanges() ? then.orElseThrow().claims() : null;
-      return claim == null || !claim.axleLoad().isKnown() || balancedSpring().isKnown()
+      LiftClaim claim = claimUsed();
+      return claim == null || !claim.axleLoad().isKnown()
           ? force(from)
-          : ALONG.quotient(
-              FORCE, 1, loads.sprung(position, claim.axleLoad()), axle.springMotionRatio());
+          : steel(loads.sprung(position, claim.axleLoad()));
     }
 
     private Quantity loadLift() {
@@ -297,6 +328,7 @@ final class PassiveLedger {
     /** Whether the balance can be solved on a surveyed path, for both springs. */
     private boolean solvable() {
       return travel.surveyed()
+          && !air.any(from, to)
           && now.isPresent()
           && then.isPresent()
           && Stream.of(now.get(), then.get())

@@ -25,6 +25,7 @@ final class TravelFacts {
   /** What moves a wheel in its travel, or an end of it. */
   static final PartKind[] TOUCHING = {
     PartKind.SPRING,
+    PartKind.AIR_SPRING,
     PartKind.SPRING_SPACER,
     PartKind.STRUT_TOP_SPACER,
     PartKind.DAMPER,
@@ -138,6 +139,7 @@ final class TravelFacts {
       boolean raises =
           switch (part.kind()) {
             case SPRING,
+                AIR_SPRING,
                 SPRING_SPACER,
                 STRUT_TOP_SPACER,
                 DAMPER,

@@ -4,6 +4,7 @@ import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Dimension.MASS;
 
 import java.util.List;
+import trammel.quantity.Decision;
 import trammel.quantity.Quantity;
 import trammel.read.Measured;
 import trammel.subject.Subject;
@@ -18,6 +19,8 @@ import trammel.subject.Subject;
  * @param loadDifference how far apart they are
  * @param balance lift over book height at the claim's load by the balance of forces
  * @param liftDifference how far the claim and the balance are apart
+ * @param startExplained met where the height does not go by the claim, or nobody has measured it to
+ *     start off the book's; absent where it starts off the book's and nobody has said why
  */
 @Fact.Since("0.1")
 public record ClaimedLift(
@@ -30,5 +33,6 @@ public record ClaimedLift(
     @Measured(value = MASS, name = "axle load") Quantity load,
     @Measured(value = MASS, name = "axle load against the claim's") Quantity loadDifference,
     @Measured(value = LENGTH, name = "lift by the balance") Quantity balance,
-    @Measured(value = LENGTH, name = "claim against balance") Quantity liftDifference)
+    @Measured(value = LENGTH, name = "claim against balance") Quantity liftDifference,
+    Decision startExplained)
     implements Fact {}

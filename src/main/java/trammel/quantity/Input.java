@@ -15,6 +15,7 @@ public final class Input {
   private final int column;
   private final String source;
   private final Instrument instrument;
+  private final @Nullable Unit unit;
 
   /**
    * @param file the file it stands in, or the name of the table
@@ -42,12 +43,33 @@ public final class Input {
       int column,
       @Nullable String source,
       Instrument instrument) {
+    this(file, path, line, column, source, instrument, null);
+  }
+
+  /**
+   * @param file the file it stands in, or the name of the table
+   * @param path the keys that lead to it
+   * @param line its line, from 1; 0 where it has none
+   * @param column its column in characters, from 1; 0 where it is not known
+   * @param source who says so: a document, the maker, a person
+   * @param instrument how it was come by
+   * @param unit it was written in; null where it was not written with one
+   */
+  public Input(
+      String file,
+      String path,
+      int line,
+      int column,
+      @Nullable String source,
+      Instrument instrument,
+      @Nullable Unit unit) {
     this.file = file;
     this.path = path;
     this.line = line;
     this.column = column;
     this.source = source == null ? "" : source;
     this.instrument = instrument;
+    this.unit = unit;
   }
 
   public String file() {
@@ -73,6 +95,11 @@ public final class Input {
 
   public Instrument instrument() {
     return instrument;
+  }
+
+  /** The unit it was written in; null where it was not written with one. */
+  public @Nullable Unit unit() {
+    return unit;
   }
 
   /** Where it stands, for a reader: file, line and keys. */

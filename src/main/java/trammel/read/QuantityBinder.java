@@ -157,7 +157,8 @@ final class QuantityBinder {
             text.place().line(),
             text.place().column(),
             scope.source(),
-            by);
+            by,
+            reading.unit());
     return Quantity.read(name, dimension, reading.value(), expanded, input);
   }
 
@@ -194,7 +195,7 @@ final class QuantityBinder {
         : least + " to " + QuantityWriter.shortest(dimension, measured.max());
   }
 
-  /** What the writer may have meant: the number in another unit, or with another sign. */
+  /** What the writer may have meant: the number in another unit, turned over, or its sign. */
   private static String mistake(Reading reading, Measured measured) {
     double number = reading.unit().fromKept(reading.value());
     String plain = QuantityWriter.digits(number);
@@ -206,6 +207,11 @@ final class QuantityBinder {
             .collect(Collectors.joining(" or "));
     if (!others.isEmpty()) {
       return "Check the unit: was " + others + " meant?";
+    }
+    if (reading.unit() == Unit.ONE && isPlausible(1 / number, measured)) {
+      return "Is it the wrong way around? Was "
+          + QuantityWriter.rough(Unit.ONE, 1 / number, 3)
+          + " meant?";
     }
     return isPlausible(-reading.value(), measured)
         ? "Check the sign: was "

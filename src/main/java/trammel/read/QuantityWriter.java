@@ -96,6 +96,19 @@ public final class QuantityWriter {
     return withUnit(digits(kept), dimension.unit());
   }
 
+  /** A kept value in a unit, in no more digits than it has: {@code 880 bar}. */
+  public static String shortest(Unit unit, double kept) {
+    return withUnit(digits(unit.fromKept(kept)), unit);
+  }
+
+  /** A kept value in a unit, in so many significant digits. */
+  public static String rough(Unit unit, double kept, int significant) {
+    BigDecimal number =
+        new BigDecimal(unit.fromKept(kept))
+            .round(new MathContext(significant, RoundingMode.HALF_UP));
+    return withUnit(number(number), unit);
+  }
+
   /** A number without the noise that a change of unit leaves in its last digits. */
   static String digits(double number) {
     return number(new BigDecimal(number, SHORTEST));

@@ -97,6 +97,7 @@ record AxleWork(Build build, Axle axle) {
     return changes(PartKind::locatesWheel)
         || changes(
             PartKind.SPRING,
+            PartKind.AIR_SPRING,
             PartKind.SPRING_SPACER,
             PartKind.STRUT_TOP_SPACER,
             PartKind.COIL_RETAINER,

@@ -92,6 +92,13 @@ enum WorkStep {
       "An arched pack springs out as its last bolt goes, and the axle rolls: hold both.",
       work -> work.leaves() && work.changes(SPRING, LEAF_BLOCK, SHACKLE),
       parts(SPRING, LEAF_BLOCK, SHACKLE)),
+  AIR_SPRINGS(
+      AXLE_HELD,
+      "Fit the air springs empty, each between its plates without a twist; lead their lines clear of"
+          + " exhaust and tire, and set the pressure only with the vehicle on its wheels.",
+      "A bag that is filled with the wheels hanging bursts or walks out of its plates.",
+      work -> work.changes(AIR_SPRING),
+      parts(AIR_SPRING)),
   DAMPERS(
       AXLE_HELD,
       "Change the dampers and their brackets, bolts hand-tight.",

@@ -42,6 +42,56 @@ class CheckTest {
         .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
   }
 
+  /** The rear axle may carry 1650 kg and carries 1080: 600 kg over it are 30 kg too much. */
+  @Test
+  void aPayloadAboveTheAxleRatingIsSaidPlainly(@TempDir Path folder) throws IOException {
+    Path sheet = folder.resolve("heavy.build.yaml");
+    Files.writeString(
+        sheet,
+        """
+        build: heavy
+        catalog: %s
+        vehicle: cairnback
+        as-found: { weighed: { front: 1130 kg ± 5 kg, rear: 1080 kg ± 5 kg } }
+        changes:
+          - { add: CM-CB-R40H, at: rear }
+        aims:
+          payload:
+            - { carries: sand, mass: 600 kg ± 5 kg, fore: -2790 mm, out: 0 mm }
+        """
+            .formatted(Path.of("catalog-demo").toAbsolutePath()));
+    assertThat(run("check", "--on", "2026-11-25", sheet.toString())).isEqualTo(5);
+    assertThat(shown().replaceAll("\\s+", " "))
+        .contains("The rear axle carries 1680", "and may carry 1650 kg", "too much. No spring kit");
+  }
+
+  /** Thirty millimeters under the book, and leaves that go by their maker's claim. */
+  @ParameterizedTest
+  @CsvSource({
+    "CM-GM-F50, height.claim-off-book@front:CM-GM-F50",
+    "CM-GM-F40U, height.claim-without-load@front:CM-GM-F40U"
+  })
+  void aClaimWithoutLoadOrFromAnUnexplainedHeightIsNotProven(
+      String part, String finding, @TempDir Path folder) throws IOException {
+    Path sheet = folder.resolve("claim.build.yaml");
+    Files.writeString(
+        sheet,
+        """
+        build: claim
+        catalog: %s
+        vehicle: gimmer
+        changes:
+          - { add: %s, at: front }
+        measurements:
+          heights:
+            - { at: front-left, height: 415 mm, state: as-found }
+            - { at: front-right, height: 415 mm, state: as-found }
+        """
+            .formatted(Path.of("catalog-demo").toAbsolutePath(), part));
+    assertThat(run("check", "--on", "2026-11-25", sheet.toString())).isEqualTo(4);
+    assertThat(shown()).startsWith("NOT PROVEN.").contains(finding);
+  }
+
   @Test
   void theWorstOfSeveralFilesDecidesTheStatus() {
     int status =

@@ -33,6 +33,11 @@ class DemoTest {
       cairnback-bargain-wheels.build | 5
           conflict wheel.seat-match@rear-left:fastener
           conflict wheel.bolt-circle-near-miss@front-left:wheel
+      cairnback-body-blocks.build | 3
+          companion height.body-wires@vehicle:wires
+      cairnback-helper-bags.build | 4
+          caution height.spring-load-class@rear:TH-4102
+          unproven steering.camber-window@front-left
       cairnback-larger-first-look.build | 4
           unproven clearance.rear-mount@front-left:rear-mount
           unproven clearance.liner@front-right:liner

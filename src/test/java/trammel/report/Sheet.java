@@ -96,7 +96,7 @@ final class Sheet {
                 new AxleLoads(UNKNOWN, UNKNOWN),
                 SpareUse.NONE,
                 place),
-            new Aims(new AimedLift(UNKNOWN, UNKNOWN), List.of(), null, List.of()),
+            new Aims(new AimedLift(UNKNOWN, UNKNOWN), List.of(), null, List.of(), List.of()),
             new Measurements(List.of(), List.of(), List.of(), List.of()),
             waivers,
             Trial.NONE);
