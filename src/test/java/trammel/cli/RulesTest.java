@@ -120,7 +120,9 @@ class RulesTest {
   @Test
   void aRuleOfTheBaseBookIsReadOutWithWhatItFound() {
     assertThat(run("rules", "read", "clearance.rear-mount", RUBS)).isZero();
-    assertThat(shown()).contains("front-left:rear-mount: speaks, conflict", "outside");
+    assertThat(shown())
+        .contains("front-left:rear-mount: speaks, conflict", "outside")
+        .contains("  Examples:\n    - 8 mm into it: conflict\n");
     assertThat(run("rules", "read", "clearance.rear-mont", RUBS)).isEqualTo(2);
     assertThat(err.toString()).contains("Did you mean clearance.rear-mount?");
   }
@@ -152,6 +154,7 @@ class RulesTest {
     assertThat(out.toString())
         .contains("default-src 'none'", "&lt;script&gt;alert(1)&lt;/script&gt; &amp;")
         .contains("clearance.mud-behind-front", "wheel.bore-loose", "just enough is left: nothing")
+        .contains("<li>clear by just what is known: nothing</li>")
         .doesNotContain("<script", "href", "src=", "url(", "@import", "unsafe-inline");
     assertThat(run("rules", "print", "--format", "markdown", "--book", book.toString())).isZero();
     assertThat(out.toString())
