@@ -52,7 +52,7 @@ class RulesTest {
     assertThat(shown()).doesNotContain("shop-example");
     run("check", "--book", SHOP, RUBS);
     assertThat(shown())
-        .contains("book shop-example 1.2, 15 rules", "shop-example is stricter here");
+        .contains("book shop-example 1.3, 17 rules", "shop-example is stricter here");
   }
 
   @Test
