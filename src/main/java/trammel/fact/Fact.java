@@ -33,6 +33,7 @@ public sealed interface Fact
         Coverage,
         DamperReach,
         DriveMatch,
+        EnvelopeRoom,
         FastenerSupply,
         Fastening,
         FittedPart,
