@@ -107,6 +107,9 @@ class RulesTest {
   void howFarALimitCouldMove() {
     assertThat(run("rules", "gaps", started().toString())).isZero();
     assertThat(shown()).contains("Gap at least 12 mm: down by 2 mm; up by 0.5 mm.");
+    assertThat(run("rules", "gaps", SHOP)).isZero();
+    assertThat(shown())
+        .contains("of 8 rows are met by some case", "The row at rules/shop-example/seen.csv:9:1:");
   }
 
   @ParameterizedTest
