@@ -34,7 +34,10 @@ final class BookCheck {
       book.rules().forEach(this::declare);
       book.tables().forEach(table -> declare(table.rule()));
     }
-    books.forEach(book -> book.rules().forEach(this::relations));
+    for (Book book : books) {
+      book.rules().forEach(this::relations);
+      book.tables().forEach(table -> relations(table.rule()));
+    }
   }
 
   private void declare(SheetRule rule) {

@@ -10,17 +10,25 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import trammel.read.Place;
-import trammel.read.Problems;
+import trammel.read.Problem;
 
 /**
  * Where a shop's books are: in the user's configuration folder, one folder a book, and in folders
  * that are named. Never in the current folder, for a book that nobody asked for must not judge.
+ *
+ * @param own the books of the user's folder, by name, without those that are named too
+ * @param named the books that are named, in that order
+ * @param unread what lies in the user's folder and is no folder of a book
  */
-public final class BookShelf {
+public record BookShelf(List<BookFolder> own, List<BookFolder> named, List<Unread> unread) {
   private static final String OWN = "trammel";
   private static final String BOOKS = "books";
 
-  private BookShelf() {}
+  public BookShelf {
+    own = List.copyOf(own);
+    named = List.copyOf(named);
+    unread = List.copyOf(unread);
+  }
 
   /**
    * The folder of the user's books, by the XDG Base Directory Specification ({@code
@@ -50,48 +58,59 @@ public final class BookShelf {
   }
 
   /**
-   * The books of the user's folder by name, then those that are named, each folder once.
+   * What is on the shelf. A folder that is named counts as named, wherever it lies, and once.
    *
    * @param usual the folder of the user's books; null, or not there, for none
-   * @throws trammel.read.UnreadableFile if the user's folder cannot be opened, or a sheet lies
-   *     loose in it
    */
-  public static List<BookFolder> folders(@Nullable Path usual, List<Path> named) {
-    List<Path> folders = new ArrayList<>();
+  public static BookShelf of(@Nullable Path usual, List<Path> named) {
+    Map<Path, BookFolder> given = new LinkedHashMap<>();
+    named.forEach(folder -> given.putIfAbsent(real(folder), new DiskFolder(folder)));
+    Map<Path, BookFolder> own = new LinkedHashMap<>();
+    List<Unread> unread = new ArrayList<>();
     if (usual != null && Files.exists(usual)) {
-      folders.addAll(within(usual));
+      for (Path folder : within(usual, unread)) {
+        if (!given.containsKey(real(folder))) {
+          own.putIfAbsent(real(folder), new DiskFolder(folder));
+        }
+      }
     }
-    folders.addAll(named);
-    Map<Path, BookFolder> once = new LinkedHashMap<>();
-    for (Path folder : folders) {
-      once.putIfAbsent(real(folder), new DiskFolder(folder));
-    }
-    return List.copyOf(once.values());
+    return new BookShelf(List.copyOf(own.values()), List.copyOf(given.values()), unread);
   }
 
-  private static List<Path> within(Path usual) {
-    Problems problems = new Problems();
+  private static List<Path> within(Path usual, List<Unread> unread) {
     List<Path> folders = new ArrayList<>();
     try (Stream<Path> found = Files.list(usual)) {
       for (Path one : found.sorted().toList()) {
         String name = String.valueOf(one.getFileName());
-        if (Files.isDirectory(one) && !name.startsWith(".")) {
-          folders.add(one);
+        if (Files.isDirectory(one)) {
+          if (!name.startsWith(".")) {
+            folders.add(one);
+          }
         } else if (name.endsWith(".yaml")) {
-          problems.add(
-              Place.of(one.toString()),
-              "a file among the folders of books; expected it in the folder of its book",
-              "Make a folder for the book, and move the file there.");
+          unread.add(
+              unread(
+                  one,
+                  "a file among the folders of books; expected it in the folder of its book",
+                  "Make a folder for the book, and move the file there."));
+        } else if (!Files.exists(one)) {
+          unread.add(
+              unread(
+                  one,
+                  "a link that leads nowhere; expected the folder of a book",
+                  "Mend the link, or remove it."));
         }
       }
     } catch (IOException e) {
-      problems.add(
-          Place.of(usual.toString()),
-          "the folder of your books cannot be opened",
-          "Check that you may read it.");
+      unread.add(
+          unread(
+              usual, "the folder of your books cannot be opened", "Check that you may read it."));
     }
-    problems.refuseIfAny();
     return folders;
+  }
+
+  private static Unread unread(Path path, String what, String advice) {
+    String shown = path.toString();
+    return new Unread(shown, null, List.of(new Problem(Place.of(shown), what, advice)));
   }
 
   private static Path real(Path folder) {

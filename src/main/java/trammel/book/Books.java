@@ -3,14 +3,17 @@ package trammel.book;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import trammel.read.Binder;
 import trammel.read.MapNode;
 import trammel.read.Node;
 import trammel.read.Place;
+import trammel.read.Problem;
 import trammel.read.Problems;
 import trammel.read.Words;
 import trammel.read.YamlReader;
@@ -23,6 +26,9 @@ public final class Books {
   private static final String RULES = ".rules.yaml";
 
   private final Problems problems;
+
+  /** Of the book that was read last, as far as it could be read. */
+  private @Nullable Manifest manifest;
 
   private Books(Problems problems) {
     this.problems = problems;
@@ -49,6 +55,89 @@ public final class Books {
     return books;
   }
 
+  /**
+   * What could be read.
+   *
+   * @param books the books, in the order of their folders, those of the user's own first
+   * @param unread those of the user's own that could not be read
+   */
+  public record Shelved(List<Book> books, List<Unread> unread) {
+    public Shelved {
+      books = List.copyOf(books);
+      unread = List.copyOf(unread);
+    }
+  }
+
+  /**
+   * Reads the books of a shelf. One of the user's own that cannot be read, or that does to another
+   * what books must not do to each other, is left out and told; the others are as without it.
+   *
+   * @param law the books of the law that are taken besides
+   * @param known the rules that are in force whatever books are read
+   * @throws trammel.read.UnreadableFile if a book that is named, or one of the law, cannot be read
+   */
+  public static Shelved read(BookShelf shelf, List<BookFolder> law, Collection<KnownRule> known) {
+    Problems problems = new Problems();
+    List<Book> asked = new ArrayList<>();
+    for (BookFolder folder : Stream.concat(shelf.named().stream(), law.stream()).toList()) {
+      Book book = new Books(problems).book(folder);
+      if (book != null) {
+        asked.add(book);
+      }
+    }
+    problems.refuseIfAny();
+    List<Unread> unread = new ArrayList<>(shelf.unread());
+    Map<BookFolder, Book> own = new LinkedHashMap<>();
+    for (BookFolder folder : shelf.own()) {
+      Problems its = new Problems();
+      Books reader = new Books(its);
+      Book book = reader.book(folder);
+      if (book != null && its.isEmpty()) {
+        own.put(folder, book);
+      } else {
+        unread.add(new Unread(folder.shownAs(), reader.manifest, its.sorted()));
+      }
+    }
+    agree(asked, own, unread, known);
+    List<Book> books = new ArrayList<>(own.values());
+    books.addAll(asked);
+    return new Shelved(books, unread);
+  }
+
+  /** Leaves out own books, one after the other, until the rest do nothing to each other. */
+  private static void agree(
+      List<Book> asked,
+      Map<BookFolder, Book> own,
+      List<Unread> unread,
+      Collection<KnownRule> known) {
+    while (true) {
+      Problems problems = new Problems();
+      List<Book> all = new ArrayList<>(asked);
+      all.addAll(own.values());
+      new BookCheck(known, problems).check(all);
+      if (problems.isEmpty()) {
+        return;
+      }
+      BookFolder first =
+          own.keySet().stream()
+              .filter(folder -> !of(folder, problems).isEmpty())
+              .findFirst()
+              .orElse(null);
+      if (first == null) {
+        problems.refuseIfAny();
+        return;
+      }
+      unread.add(new Unread(first.shownAs(), own.get(first).manifest(), of(first, problems)));
+      own.remove(first);
+    }
+  }
+
+  private static List<Problem> of(BookFolder folder, Problems problems) {
+    return problems.sorted().stream()
+        .filter(problem -> problem.place().file().startsWith(folder.shownAs("")))
+        .toList();
+  }
+
   /** What a book says of itself; empty, and problems told, if that cannot be read. */
   static Optional<Manifest> manifest(BookFolder folder, Problems problems) {
     return Optional.ofNullable(new Books(problems).manifest(folder));
@@ -66,6 +155,7 @@ public final class Books {
       return null;
     }
     Manifest manifest = manifest(folder);
+    this.manifest = manifest;
     if (manifest == null) {
       return null;
     }

@@ -3,7 +3,7 @@ package trammel.book;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A rule with one of its comparisons exchanged for another. */
+/** A rule or a table with one of its comparisons exchanged for another. */
 final class Moved {
   private Moved() {}
 
@@ -43,6 +43,22 @@ final class Moved {
         whole(rule.where(), from, to),
         new Demand(demand.form(), condition(demand.condition(), from, to), demand.part()),
         rule.cases());
+  }
+
+  /** The same of a table: in what it says of itself, or in one of its rows. */
+  static Table table(Table table, Condition.Compare from, Condition.Compare to) {
+    return new Table(
+        rule(table.rule(), from, to),
+        table.hit(),
+        table.rows().stream()
+            .map(
+                row ->
+                    new Table.Row(
+                        row.place(),
+                        condition(row.match(), from, to),
+                        row.outcome(),
+                        row.results()))
+            .toList());
   }
 
   private static @Nullable Condition whole(

@@ -76,6 +76,7 @@ public record SheetFile(
    * @param reason why it matters
    * @param source who saw it
    * @param since the version of the book that first had it
+   * @param stricterThan the rule that its rows tighten; a row that fits loosens nothing
    * @param settle what a fitter would try, in order
    * @param about the fact that it judges
    * @param where when it applies
@@ -96,6 +97,7 @@ public record SheetFile(
       @Required String reason,
       @Required String source,
       @Required Version since,
+      @Nullable String stricterThan,
       List<String> settle,
       @Required String about,
       @Nullable Node where,

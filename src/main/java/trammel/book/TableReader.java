@@ -96,7 +96,7 @@ final class TableReader {
         entry.source(),
         entry.since(),
         false,
-        null,
+        entry.stricterThan(),
         List.of(),
         entry.settle(),
         null,

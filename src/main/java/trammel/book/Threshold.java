@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.DoublePredicate;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import trammel.quantity.Dimension;
 import trammel.quantity.Quantity;
 
 /**
- * A limit that a rule states, and how far it could be moved before one of the rule's cases came out
- * otherwise.
+ * A limit that a rule or a row of a table states, and how far it could be moved before one of the
+ * cases came out otherwise.
  *
  * @param words the condition it stands in
  * @param dimension of the limit
@@ -34,8 +37,36 @@ public record Threshold(
     Stream.of(rule.where(), rule.demand().condition())
         .filter(Objects::nonNull)
         .forEach(condition -> collect(condition, stated));
-    List<String> asTold = results(rule);
-    return stated.stream().map(compare -> of(rule, compare, asTold)).toList();
+    return of(
+        stated, results(Tried.all(rule)), (from, to) -> Moved.rule(rule, from, to), Tried::all);
+  }
+
+  /** Every limit of one row of a table, in the order of its columns. */
+  public static List<Threshold> of(Table table, Table.Row row) {
+    List<Condition.Compare> stated = new ArrayList<>();
+    collect(row.match(), stated);
+    return of(
+        stated, results(Tried.all(table)), (from, to) -> Moved.table(table, from, to), Tried::all);
+  }
+
+  private static <T> List<Threshold> of(
+      List<Condition.Compare> stated,
+      List<String> asTold,
+      BiFunction<Condition.Compare, Condition.Compare, T> moved,
+      Function<T, List<Tried>> tried) {
+    return stated.stream()
+        .map(
+            compare -> {
+              DoublePredicate unseen =
+                  by -> results(tried.apply(moved.apply(compare, by(compare, by)))).equals(asTold);
+              double size = Math.max(1, Math.abs(exact(compare).value()));
+              return new Threshold(
+                  ConditionWords.of(compare),
+                  exact(compare).dimension(),
+                  noticed(size, by -> unseen.test(-by)),
+                  noticed(size, unseen));
+            })
+        .toList();
   }
 
   private static void collect(Condition condition, List<Condition.Compare> into) {
@@ -45,16 +76,8 @@ public record Threshold(
     Moved.parts(condition).forEach(part -> collect(part, into));
   }
 
-  private static List<String> results(SheetRule rule) {
-    return Tried.all(rule).stream().map(Tried::was).toList();
-  }
-
-  private static Threshold of(SheetRule rule, Condition.Compare compare, List<String> asTold) {
-    return new Threshold(
-        ConditionWords.of(compare),
-        exact(compare).dimension(),
-        noticed(rule, compare, asTold, -1),
-        noticed(rule, compare, asTold, 1));
+  private static List<String> results(List<Tried> tried) {
+    return tried.stream().map(Tried::was).toList();
   }
 
   private static Quantity exact(Condition.Compare compare) {
@@ -63,17 +86,19 @@ public record Threshold(
         : ((Limit.Following) compare.limit()).plus();
   }
 
-  /** The least move one way that some case notices. */
-  private static OptionalDouble noticed(
-      SheetRule rule, Condition.Compare compare, List<String> asTold, int way) {
-    double size = Math.max(1, Math.abs(exact(compare).value()));
+  /**
+   * The least move that some case notices.
+   *
+   * @param unseen whether a move passes unseen
+   */
+  private static OptionalDouble noticed(double size, DoublePredicate unseen) {
     double unnoticed = 0;
     for (double step = FIRST * size; step <= LAST * size; step *= GROWTH) {
-      if (!results(moved(rule, compare, way * step)).equals(asTold)) {
+      if (!unseen.test(step)) {
         double at = step;
         for (int i = 0; i < HALVINGS; i++) {
           double middle = (unnoticed + at) / 2;
-          if (results(moved(rule, compare, way * middle)).equals(asTold)) {
+          if (unseen.test(middle)) {
             unnoticed = middle;
           } else {
             at = middle;
@@ -86,16 +111,15 @@ public record Threshold(
     return OptionalDouble.empty();
   }
 
-  private static SheetRule moved(SheetRule rule, Condition.Compare compare, double by) {
+  /** The same comparison with its limit moved. */
+  private static Condition.Compare by(Condition.Compare compare, double by) {
     Quantity limit = exact(compare);
     Quantity other = Quantity.exact(limit.dimension(), limit.value() + by);
-    Condition.Compare to =
-        new Condition.Compare(
-            compare.term(),
-            compare.sense(),
-            compare.limit() instanceof Limit.Following following
-                ? new Limit.Following(following.term(), following.times(), other)
-                : new Limit.Stated(other));
-    return Moved.rule(rule, compare, to);
+    return new Condition.Compare(
+        compare.term(),
+        compare.sense(),
+        compare.limit() instanceof Limit.Following following
+            ? new Limit.Following(following.term(), following.times(), other)
+            : new Limit.Stated(other));
   }
 }

@@ -1,15 +1,17 @@
 package trammel.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import trammel.book.Book;
-import trammel.book.BookFolder;
 import trammel.book.BookShelf;
 import trammel.book.Books;
+import trammel.book.Unread;
 import trammel.judge.Judge;
+import trammel.read.UnreadableFile;
 
 /** Which books of rules are taken besides those of the program. */
 final class BookOptions {
@@ -22,20 +24,29 @@ final class BookOptions {
   /**
    * The user's books and those named, read and checked together.
    *
-   * @throws trammel.read.UnreadableFile if one cannot be read: then nothing is judged at all
+   * @throws trammel.read.UnreadableFile if one that is named cannot be read
    */
-  List<Book> read() {
-    return Books.read(folders(), Judge.knownRules());
+  Books.Shelved read() {
+    return Books.read(shelf(), List.of(), Judge.knownRules());
   }
 
   /** Where the user's books and those named are. */
-  List<BookFolder> folders() {
-    return BookShelf.folders(usual(), named);
+  BookShelf shelf() {
+    return BookShelf.of(usual(), named);
   }
 
   /** The books of these folders alone. */
   static List<Book> read(List<Path> folders) {
-    return Books.read(BookShelf.folders(null, folders), Judge.knownRules());
+    return Books.read(BookShelf.of(null, folders).named(), Judge.knownRules());
+  }
+
+  /** Says on a stream for errors which books could not be read. */
+  static void tell(List<Unread> unread, PrintWriter err) {
+    for (Unread book : unread) {
+      err.println("Book " + book.name() + " was not read, and none of its rules counts:");
+      err.println(new UnreadableFile(book.problems()).getMessage());
+    }
+    err.flush();
   }
 
   private static @Nullable Path usual() {

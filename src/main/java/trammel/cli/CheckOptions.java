@@ -27,13 +27,9 @@ final class CheckOptions {
 
   @Mixin private BookOptions books = new BookOptions();
 
-  /**
-   * Begins.
-   *
-   * @throws trammel.read.UnreadableFile if a book cannot be read
-   */
+  /** Begins. Books are read when the first sheet asks for them. */
   Checking start() {
-    return new Checking(catalog, on(), books.folders());
+    return new Checking(catalog, on(), books.shelf());
   }
 
   /** The day to check for. */

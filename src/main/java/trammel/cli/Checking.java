@@ -2,14 +2,15 @@ package trammel.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import trammel.book.BookFolder;
+import trammel.book.BookShelf;
 import trammel.book.Books;
 import trammel.book.CodeBooks;
+import trammel.book.Unread;
 import trammel.build.Build;
 import trammel.build.BuildFiles;
 import trammel.catalog.Catalog;
@@ -25,12 +26,15 @@ import trammel.report.Reporter;
 final class Checking implements AutoCloseable {
   private final @Nullable Path catalogFolder;
   private final LocalDate on;
-  private final List<BookFolder> books;
+  private final BookShelf shelf;
 
   /** By the place whose law they hold. */
-  private final Map<String, Judges> judges = new HashMap<>();
+  private final Map<String, Taken> taken = new HashMap<>();
 
   private final Map<Path, Catalog> catalogs = new HashMap<>();
+
+  /** Who judges by the books that could be read, and those that could not. */
+  private record Taken(Judges judges, List<Unread> unread) {}
 
   /** Who judged a sheet, what the rules made of it, and its report. */
   record Checked(Judge judge, Judgement judgement, Report report) {}
@@ -38,12 +42,12 @@ final class Checking implements AutoCloseable {
   /**
    * @param catalogFolder the catalog to use for every sheet; null for the one that each names
    * @param on the day to check for
-   * @param books the folders of the books at hand besides the base book and those of the law
+   * @param shelf the books at hand besides the base book and those of the law
    */
-  Checking(@Nullable Path catalogFolder, LocalDate on, List<BookFolder> books) {
+  Checking(@Nullable Path catalogFolder, LocalDate on, BookShelf shelf) {
     this.catalogFolder = catalogFolder;
     this.on = on;
-    this.books = books;
+    this.shelf = shelf;
   }
 
   /**
@@ -56,7 +60,8 @@ final class Checking implements AutoCloseable {
     Build build = BuildFiles.read(file, catalog);
     Judge judge = judge(build);
     Judgement judgement = judge.judge(Derivation.facts(build, on));
-    return new Checked(judge, judgement, Reporter.report(build, judgement, judge, catalog, on));
+    return new Checked(
+        judge, judgement, Reporter.report(build, judgement, judge, unread(build), catalog, on));
   }
 
   /** A sheet with every name resolved, not yet judged. */
@@ -90,19 +95,34 @@ final class Checking implements AutoCloseable {
   }
 
   /**
-   * All books at hand, with the law of the place that a build's sheet names.
+   * All books at hand that could be read, with the law of the place that a build's sheet names.
    *
-   * @throws trammel.read.UnreadableFile if one of them cannot be read
+   * @throws trammel.read.UnreadableFile if one that was named on the command line cannot be read
    */
   Judges judges(Build build) {
-    return judges.computeIfAbsent(
+    return taken(build).judges();
+  }
+
+  /** The user's books that could not be read, whether or not they are for a build's vehicle. */
+  List<Unread> unread(Build build) {
+    return taken(build).unread();
+  }
+
+  private Taken taken(Build build) {
+    return taken.computeIfAbsent(
         place(build),
         place -> {
-          List<BookFolder> folders = new ArrayList<>(books);
-          if (!place.isBlank()) {
-            folders.addAll(CodeBooks.at(place));
-          }
-          return Judges.of(folders.isEmpty() ? List.of() : Books.read(folders, Judge.knownRules()));
+          List<BookFolder> law = place.isBlank() ? List.of() : CodeBooks.at(place);
+          boolean none =
+              law.isEmpty()
+                  && shelf.own().isEmpty()
+                  && shelf.named().isEmpty()
+                  && shelf.unread().isEmpty();
+          Books.Shelved read =
+              none
+                  ? new Books.Shelved(List.of(), List.of())
+                  : Books.read(shelf, law, Judge.knownRules());
+          return new Taken(Judges.of(read.books()), read.unread());
         });
   }
 
@@ -113,6 +133,6 @@ final class Checking implements AutoCloseable {
 
   @Override
   public void close() {
-    judges.values().forEach(Judges::close);
+    taken.values().forEach(one -> one.judges().close());
   }
 }

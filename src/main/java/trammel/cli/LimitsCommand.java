@@ -36,6 +36,7 @@ final class LimitsCommand implements Callable<Integer> {
     try (Checking checking = options.start()) {
       Build build = checking.read(file);
       Judge judge = checking.judge(build);
+      BookOptions.tell(checking.unread(build), spec.commandLine().getErr());
       List<Limits.Range> ranges = Limits.of(build, judge, checking.on());
       spec.commandLine().getOut().print(LimitsPage.text(build, ranges, judge, checking.on()));
       spec.commandLine().getOut().flush();

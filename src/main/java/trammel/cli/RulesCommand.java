@@ -10,6 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import trammel.book.Books;
 import trammel.judge.Judges;
 import trammel.judge.Rule;
 import trammel.read.Words;
@@ -72,9 +73,11 @@ final class RulesCommand {
         .toList();
   }
 
-  /** Every rule of every book at hand, by id. */
-  private static List<Rule> rules(BookOptions options) {
-    try (Judges judges = Judges.of(options.read())) {
+  /** Every rule of every book that could be read, by id. */
+  private List<Rule> rules(BookOptions options) {
+    Books.Shelved read = options.read();
+    BookOptions.tell(read.unread(), spec.commandLine().getErr());
+    try (Judges judges = Judges.of(read.books())) {
       return judges.rules().stream().sorted(Comparator.comparing(Rule::id)).toList();
     }
   }

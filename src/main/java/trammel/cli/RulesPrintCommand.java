@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import trammel.book.Book;
+import trammel.book.Books;
 import trammel.judge.Judges;
 import trammel.judge.Rule;
 import trammel.report.RulesHtml;
@@ -38,7 +39,9 @@ final class RulesPrintCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    List<Book> books = options.read();
+    Books.Shelved read = options.read();
+    BookOptions.tell(read.unread(), spec.commandLine().getErr());
+    List<Book> books = read.books();
     try (Judges judges = Judges.of(books)) {
       Collection<Rule> rules = judges.rules();
       PrintWriter out = spec.commandLine().getOut();

@@ -42,6 +42,7 @@ final class RulesReadCommand implements Callable<Integer> {
   public Integer call() {
     try (Checking checking = options.start()) {
       Build build = checking.read(file);
+      BookOptions.tell(checking.unread(build), spec.commandLine().getErr());
       Rule rule = RulesCommand.named(id, checking.judges(build).rules());
       Judge judge = checking.judge(build);
       List<Fact> facts = Derivation.facts(build, checking.on());

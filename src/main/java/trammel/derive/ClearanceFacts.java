@@ -50,6 +50,7 @@ final class ClearanceFacts {
   private final Build build;
   private final HeightFacts heights;
   private final SweptGaps sweptGaps;
+  private final @Nullable EnvelopeRooms envelopes;
   private final Map<Position, WheelEnd> book = new EnumMap<>(Position.class);
 
   ClearanceFacts(Derivation derivation) {
@@ -57,6 +58,7 @@ final class ClearanceFacts {
     this.build = derivation.build;
     this.heights = new HeightFacts(derivation);
     this.sweptGaps = new SweptGaps(derivation, heights);
+    this.envelopes = build.found().registeredAt() == null ? null : new EnvelopeRooms(derivation);
   }
 
   void add() {
@@ -124,7 +126,7 @@ final class ClearanceFacts {
         profile == null || profile.trim() == null
             ? "unknown"
             : profile.trim().name().toLowerCase(Locale.ROOT);
-    derivation.facts.add(
+    Clearance found =
         new Clearance(
             subject,
             standing,
@@ -137,7 +139,11 @@ final class ClearanceFacts {
             posed.words,
             trim,
             Constants.number(model.perEdge()),
-            Constants.number(model.perRadius())));
+            Constants.number(model.perRadius()));
+    derivation.facts.add(found);
+    if (envelopes != null) {
+      envelopes.add(position, found);
+    }
   }
 
   /** The gap in the pose that decides, and that pose in words. */

@@ -109,7 +109,8 @@ final class Figures {
         on);
   }
 
-  private static double theoreticalRim(TireDesignation designation) {
+  /** The rim width on which a size has its nominal width (mm). */
+  static double theoreticalRim(TireDesignation designation) {
     double nominal = designation.sectionWidthMillimeters();
     return designation.size() instanceof TireSize.Flotation
         ? TireDimensions.flotationTheoreticalRimWidth(nominal)

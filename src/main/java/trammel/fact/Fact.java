@@ -36,6 +36,7 @@ public sealed interface Fact
         Coverage,
         DamperReach,
         DriveMatch,
+        EnvelopeRoom,
         FastenerSupply,
         Fastening,
         FittedPart,

@@ -30,12 +30,6 @@ public final class TireDimensions {
    */
   public static final double CIRCUMFERENCE_PER_DIAMETER = 3.05;
 
-  /**
-   * Growth of section height and width to allow for where a clearance is judged. An engineering
-   * choice of this program, not a standard's figure.
-   */
-  public static final double ENVELOPE_GROWTH = 1.04;
-
   /** What a flotation tire's diameter in a metric table lies below its name (in). */
   private static final double METRIC_TABLE_REDUCTION_INCHES = 0.25;
 
@@ -128,19 +122,6 @@ public final class TireDimensions {
     double ratio = aspect >= 75 ? 0.70 : aspect >= 60 ? 0.75 : aspect >= 50 ? 0.80 : 0.85;
     double halfInches = Math.rint(ratio * nominalWidth / MILLIMETERS_PER_INCH * 2);
     return halfInches / 2 * MILLIMETERS_PER_INCH;
-  }
-
-  /** Diameter to allow for (mm): rim diameter + 2 × section height × {@link #ENVELOPE_GROWTH}. */
-  public static double envelopeDiameter(double rimDiameter, double sectionHeight) {
-    Require.positive("rim diameter", rimDiameter);
-    Require.positive("section height", sectionHeight);
-    return rimDiameter + 2 * sectionHeight * ENVELOPE_GROWTH;
-  }
-
-  /** Width to allow for (mm): section width × {@link #ENVELOPE_GROWTH}. */
-  public static double envelopeWidth(double sectionWidth) {
-    Require.positive("section width", sectionWidth);
-    return sectionWidth * ENVELOPE_GROWTH;
   }
 
   /**

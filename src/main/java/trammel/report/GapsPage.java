@@ -14,6 +14,9 @@ import trammel.read.QuantityWriter;
 
 /** What the cases of books leave unwatched, as text. */
 public final class GapsPage {
+  /** Moving a limit reads the whole table for every case, so that work grows with their square. */
+  private static final int ROWS_MOVED = 200;
+
   private final Page page = new Page();
 
   private GapsPage() {}
@@ -44,20 +47,19 @@ public final class GapsPage {
   private void rule(SheetRule rule) {
     head(rule, Tried.speaks(Tried.all(rule)));
     List<Threshold> thresholds = Threshold.of(rule);
-    for (Threshold threshold : thresholds) {
-      page.paragraph(
-          "  ",
-          "    ",
-          Sentences.upperFirst(threshold.words())
-              + ": "
-              + way(threshold.lower(), "down", threshold.dimension())
-              + "; "
-              + way(threshold.higher(), "up", threshold.dimension())
-              + ".");
-    }
+    thresholds.forEach(threshold -> page.paragraph("  ", "    ", words(threshold)));
     if (thresholds.isEmpty()) {
       page.paragraph("  ", "    ", "It holds nothing against a limit.");
     }
+  }
+
+  private static String words(Threshold threshold) {
+    return Sentences.upperFirst(threshold.words())
+        + ": "
+        + way(threshold.lower(), "down", threshold.dimension())
+        + "; "
+        + way(threshold.higher(), "up", threshold.dimension())
+        + ".";
   }
 
   private static String way(OptionalDouble by, String direction, Dimension dimension) {
@@ -90,5 +92,16 @@ public final class GapsPage {
             + " rows are met by some case"
             + (unmet.isEmpty() ? "." : "; not those at:"));
     unmet.forEach(row -> page.paragraph("    ", "      ", row.place().toString()));
+    if (table.rows().size() > ROWS_MOVED) {
+      page.paragraph("  ", "    ", "Its rows are too many to move each limit of them.");
+      return;
+    }
+    for (Table.Row row : table.rows()) {
+      if (!unmet.contains(row)) {
+        page.paragraph("  ", "    ", "The row at " + row.place() + ":");
+        Threshold.of(table, row)
+            .forEach(threshold -> page.paragraph("    ", "      ", words(threshold)));
+      }
+    }
   }
 }

@@ -36,8 +36,9 @@ public record Law(
    * What the findings come to.
    *
    * @param judge whose books judged, of the law and others
+   * @param unread whether a book that may hold law of this place could not be read
    */
-  static Law of(String place, Judge judge, List<Outcome> outcomes) {
+  static Law of(String place, Judge judge, List<Outcome> outcomes, boolean unread) {
     List<Text> texts =
         judge.manifests().stream()
             .filter(book -> book.kind() == Manifest.Kind.LAW)
@@ -80,11 +81,17 @@ public record Law(
     LegalStanding standing =
         gravest
             .map(Law::standing)
-            .orElse(open.isPresent() ? LegalStanding.NOT_JUDGED : LegalStanding.WITHIN_LIMITS);
+            .orElse(
+                open.isPresent() || unread
+                    ? LegalStanding.NOT_JUDGED
+                    : LegalStanding.WITHIN_LIMITS);
     StringBuilder says = new StringBuilder();
     gravest.or(() -> open).ifPresent(outcome -> says.append(sentence(outcome)).append(' '));
     if (gravest.isPresent() && open.isPresent() && standing != LegalStanding.NOT_JUDGED) {
       says.append("Other limits could not be judged. ");
+    }
+    if (unread) {
+      says.append("A book that may hold more of its law was not read. ");
     }
     if (standing == LegalStanding.WITHIN_LIMITS) {
       says.append("A book holds some limits of a place and never all of its law. ");

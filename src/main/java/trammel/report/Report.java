@@ -28,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param notices what is to be said of the sheet's waivers
  * @param cautions what to know before any wrench turns
  * @param books the rule books that judged
+ * @param notRead the user's rule books that could not be read, so that they did not judge
  */
 public record Report(
     Verdict verdict,
@@ -49,7 +50,8 @@ public record Report(
     List<String> notChecked,
     List<String> notices,
     List<String> cautions,
-    List<Book> books) {
+    List<Book> books,
+    List<NotRead> notRead) {
 
   /** It fits or may, and is not lawful as it stands. */
   private static final int NOT_LAWFUL_AS_IT_STANDS = 6;
@@ -222,4 +224,17 @@ public record Report(
    * @param rules how many rules it has
    */
   public record Book(String name, String version, int rules) {}
+
+  /**
+   * A rule book that could not be read, so that none of its rules judged.
+   *
+   * @param book its name, or its folder where its manifest cannot be read
+   * @param folder where it is
+   * @param mayConcern whether its rules would judge this vehicle here, or might; then the verdict
+   *     is no better than not proven
+   * @param problems what is wrong with it, with file and line; the first few
+   * @param more how many further problems it has
+   */
+  public record NotRead(
+      String book, String folder, boolean mayConcern, List<String> problems, int more) {}
 }

@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import trammel.book.Manifest;
+import trammel.book.Unread;
 import trammel.build.Build;
 import trammel.catalog.Catalog;
 import trammel.catalog.PartKind;
@@ -53,8 +54,16 @@ public final class Reporter {
   private final Waivers waivers;
   private final Remedies remedies;
   private final List<Outcome> outcomes;
+  private final List<Unread> unread;
 
-  private Reporter(Build build, Judgement judgement, Judge judge, Catalog catalog, LocalDate on) {
+  private Reporter(
+      Build build,
+      Judgement judgement,
+      Judge judge,
+      List<Unread> unread,
+      Catalog catalog,
+      LocalDate on) {
+    this.unread = unread;
     this.build = build;
     this.judgement = judgement;
     this.judge = judge;
@@ -68,11 +77,17 @@ public final class Reporter {
   /**
    * The report of a build.
    *
+   * @param unread the user's books that could not be read
    * @param on the day it is checked for, which decides which waivers still count
    */
   public static Report report(
-      Build build, Judgement judgement, Judge judge, Catalog catalog, LocalDate on) {
-    return new Reporter(build, judgement, judge, catalog, on).report();
+      Build build,
+      Judgement judgement,
+      Judge judge,
+      List<Unread> unread,
+      Catalog catalog,
+      LocalDate on) {
+    return new Reporter(build, judgement, judge, unread, catalog, on).report();
   }
 
   private Outcome outcome(Finding finding) {
@@ -104,12 +119,18 @@ public final class Reporter {
     Numbering numbering = new Numbering();
     List<Report.Item> findings = numbering.number(items(hold.or(possible).or(background).negate()));
     List<String> notChecked = notChecked();
-    Verdict verdict = verdict(notChecked);
+    List<Report.NotRead> notRead = NotReadBooks.of(unread, build);
+    List<String> notJudged =
+        Stream.concat(
+                notRead.stream().filter(Report.NotRead::mayConcern).map(NotReadBooks::decides),
+                notChecked.stream())
+            .toList();
+    Verdict verdict = verdict(notJudged);
     String place = build.found().registeredAt();
     return new Report(
         verdict,
-        decidedBy(verdict, findings, notChecked),
-        place == null || place.isBlank() ? null : Law.of(place, judge, outcomes),
+        decidedBy(verdict, findings, notJudged),
+        place == null || place.isBlank() ? null : Law.of(place, judge, outcomes, unreadLaw(place)),
         build.title(),
         build.place().file(),
         build.vehicle().maker() + " " + build.vehicle().model(),
@@ -126,20 +147,26 @@ public final class Reporter {
         notChecked,
         waivers.notices(),
         CAUTIONS,
-        books());
+        books(),
+        notRead);
+  }
+
+  private boolean unreadLaw(String place) {
+    return unread.stream()
+        .anyMatch(book -> book.mayBeLaw() && book.mayJudge(build.vehicle().vehicle(), place));
   }
 
   private List<Report.Item> items(Predicate<Outcome> which) {
     return outcomes.stream().filter(which).map(Outcome::item).toList();
   }
 
-  private Verdict verdict(List<String> notChecked) {
+  private Verdict verdict(List<String> notJudged) {
     Stream<Verdict> found = outcomes.stream().map(Outcome::verdict).flatMap(Optional::stream);
-    Stream<Verdict> open = notChecked.isEmpty() ? Stream.of() : Stream.of(Verdict.NOT_PROVEN);
+    Stream<Verdict> open = notJudged.isEmpty() ? Stream.of() : Stream.of(Verdict.NOT_PROVEN);
     return Verdict.worst(Stream.concat(found, open).toList());
   }
 
-  private String decidedBy(Verdict verdict, List<Report.Item> findings, List<String> notChecked) {
+  private String decidedBy(Verdict verdict, List<Report.Item> findings, List<String> notJudged) {
     Optional<String> decisive =
         outcomes.stream()
             .filter(outcome -> outcome.verdict().filter(verdict::equals).isPresent())
@@ -153,8 +180,8 @@ public final class Reporter {
     if (decisive.isPresent()) {
       return decisive.get();
     }
-    if (!notChecked.isEmpty()) {
-      return notChecked.get(0);
+    if (!notJudged.isEmpty()) {
+      return notJudged.get(0);
     }
     if (findings.stream().anyMatch(item -> item.kind().equals(Kind.LAW.toString()))) {
       return "Nothing was found that stands against the fit; read what is said below.";

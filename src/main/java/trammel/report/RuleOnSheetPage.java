@@ -17,6 +17,7 @@ import trammel.book.Table;
 import trammel.book.TableRuling;
 import trammel.build.Build;
 import trammel.fact.Fact;
+import trammel.judge.Examples;
 import trammel.judge.Finding;
 import trammel.judge.Judge;
 import trammel.judge.Judgement;
@@ -57,6 +58,7 @@ public final class RuleOnSheetPage {
             .map(RuleWords::conditions)
             .or(() -> table.map(RuleWords::conditions))
             .orElse(List.of()));
+    page.examples(Examples.of(books).of(rule.id()));
     page.page.heading("On " + build.title() + ":");
     if (judge.rule(rule.id()).isEmpty()) {
       page.page.paragraph(
@@ -93,6 +95,13 @@ public final class RuleOnSheetPage {
     page.paragraph("  ", "    ", "Why: " + rule.reason());
     page.paragraph(
         "  ", "    ", "By: " + rule.source() + ". Book " + rule.book() + ", since " + rule.since());
+  }
+
+  private void examples(List<Examples.Example> examples) {
+    if (!examples.isEmpty()) {
+      page.paragraph("  ", "    ", "Examples:");
+      examples.forEach(example -> page.paragraph("    - ", "      ", example.toString()));
+    }
   }
 
   private void sheet(SheetRule rule) {

@@ -34,6 +34,9 @@ public final class TextReport {
               + "). "
               + law.says());
     }
+    report.notRead().stream()
+        .filter(Report.NotRead::mayConcern)
+        .forEach(book -> page.paragraph("", "  ", NotReadBooks.told(book)));
     page.gap();
     page.paragraph(
         "", "", report.build() + ": " + report.vehicle() + ", checked for " + report.date());
@@ -212,6 +215,12 @@ public final class TextReport {
                         + ", "
                         + book.rules()
                         + (book.rules() == 1 ? " rule" : " rules"))
+            .toList());
+    lines(
+        "Not read, and not for this vehicle and place:",
+        report.notRead().stream()
+            .filter(book -> !book.mayConcern())
+            .map(book -> "book " + book.book() + ", " + book.folder())
             .toList());
   }
 

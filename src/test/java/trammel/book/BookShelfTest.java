@@ -1,7 +1,6 @@
 package trammel.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import trammel.read.UnreadableFile;
 
 /** Where books are found; variables as the XDG Base Directory Specification has them. */
 class BookShelfTest {
@@ -43,24 +41,35 @@ class BookShelfTest {
     Files.createDirectory(usual.resolve(".hidden"));
     Files.writeString(usual.resolve("notes.txt"), "mine");
     Path given = Files.createDirectory(folder.resolve("given"));
-    assertThat(BookShelf.folders(usual, List.of(given, usual.resolve("../books/own"))))
+    BookShelf shelf = BookShelf.of(usual, List.of(given, usual.resolve("../books/own"), own));
+    assertThat(shelf.own()).extracting(BookFolder::shownAs).containsExactly(another.toString());
+    assertThat(shelf.named())
         .extracting(BookFolder::shownAs)
-        .containsExactly(another.toString(), own.toString(), given.toString());
+        .containsExactly(given.toString(), usual.resolve("../books/own").toString());
+    assertThat(shelf.unread()).isEmpty();
   }
 
   @Test
   void aFolderThatIsNotThereHoldsNoBooks() {
-    assertThat(BookShelf.folders(folder.resolve("none"), List.of())).isEmpty();
-    assertThat(BookShelf.folders(null, List.of())).isEmpty();
+    BookShelf nothing = new BookShelf(List.of(), List.of(), List.of());
+    assertThat(BookShelf.of(folder.resolve("none"), List.of())).isEqualTo(nothing);
+    assertThat(BookShelf.of(null, List.of())).isEqualTo(nothing);
   }
 
   @Test
   void aSheetThatLiesLooseIsNotPassedOverInSilence() throws IOException {
     Path usual = Files.createDirectories(folder.resolve("books"));
     Files.writeString(usual.resolve("seen.rules.yaml"), "rules: []");
-    assertThatThrownBy(() -> BookShelf.folders(usual, List.of()))
-        .isInstanceOf(UnreadableFile.class)
-        .hasMessageContaining("seen.rules.yaml")
-        .hasMessageContaining("expected it in the folder of its book");
+    Files.createSymbolicLink(usual.resolve("lost"), folder.resolve("nowhere"));
+    BookShelf shelf = BookShelf.of(usual, List.of());
+    assertThat(shelf.own()).isEmpty();
+    assertThat(shelf.unread())
+        .allSatisfy(book -> assertThat(book.mayJudge("skerrow", "")).isTrue())
+        .extracting(book -> book.problems().get(0).toString())
+        .satisfiesExactly(
+            lost -> assertThat(lost).contains("lost: a link that leads nowhere"),
+            loose ->
+                assertThat(loose)
+                    .contains("seen.rules.yaml", "expected it in the folder of its book"));
   }
 }

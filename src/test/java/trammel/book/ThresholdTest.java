@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -61,5 +62,42 @@ class ThresholdTest {
     Threshold only = Threshold.of(rule(a, b, c)).get(0);
     assertThat(only.lower()).isEmpty();
     assertThat(only.higher()).isEmpty();
+  }
+
+  /**
+   * A row that rubbed with 12 mm left speaks of gaps up to 12. The case of 10 ± 1 is certain until
+   * the limit falls below 11; that of 15 ± 2 is silent until it rises above 13.
+   */
+  @Test
+  void theLimitsOfARowMoveLikeThoseOfARule() {
+    String sheet =
+        """
+        tables:
+          - table: clearance.seen
+            title: What we have seen
+            kind: caution
+            says: "{gap} is left."
+            reason: It stood on our lift.
+            source: common practice
+            since: 1.0
+            about: clearance
+            columns: [{ value: clearance.gap, reads: no-worse-than, worse: smaller }]
+            results: [outcome]
+            hit: collect
+            rows: [[12 mm, caution], [90 mm, fits]]
+            cases:
+              - { case: a, clearance: { gap: 10 mm ± 1 mm }, expects: caution }
+              - { case: b, clearance: { gap: 15 mm ± 2 mm }, expects: nothing }
+              - { case: c, clearance: { gap: 40 mm ± 2 mm }, expects: nothing }
+              - { case: d, clearance: { gap: absent }, expects: possibly caution }
+        """;
+    Table table = TestBook.read(TestBook.shop("shop", sheet)).get(0).tables().get(0);
+    Threshold rubbed = Threshold.of(table, table.rows().get(0)).get(0);
+    assertThat(rubbed.lower().orElseThrow()).isCloseTo(1, within(1e-3));
+    assertThat(rubbed.higher().orElseThrow()).isCloseTo(1, within(1e-3));
+    // Nothing is said of it wherever it stands.
+    Threshold fits = Threshold.of(table, table.rows().get(1)).get(0);
+    assertThat(fits.lower()).isEmpty();
+    assertThat(fits.higher()).isEmpty();
   }
 }

@@ -23,6 +23,7 @@ class LawTest {
 
   /** Checks a demo sheet as it would be at a place; blank for none. */
   private int check(String sheet, String place, String... options) throws IOException {
+    out.getBuffer().setLength(0);
     String text = Files.readString(DEMO.resolve(sheet + ".build.yaml"));
     String registered = place.isBlank() ? "" : "\n  registered-at: " + place;
     text =
@@ -78,6 +79,21 @@ class LawTest {
         .contains("To decide: the motor-vehicle authority of Washington.")
         .contains("[washington.coil-spacers@vehicle]")
         .contains("book washington 1.0");
+  }
+
+  /** Read at second hand, so a caution, which leaves verdict and standing as they are. */
+  @Test
+  void whereItsLawIsThatOfTheUnionTheLargestTireOfASizeIsAskedFor() throws IOException {
+    assertThat(check("skerrow-rub-at-lock", "European Union")).isEqualTo(5);
+    assertThat(shown())
+        .startsWith("DOES NOT FIT; LAW NOT JUDGED.")
+        .contains("A tire of HR-2757017's size may be", "(caution):")
+        .contains("[european-union.tire-envelope@front-left:rear-mount, @front-right:rear-mount]")
+        .contains("read at second hand");
+    check("skerrow-rub-at-lock", "Germany");
+    assertThat(shown()).contains("european-union.tire-envelope", "germany.permit");
+    check("skerrow-rub-at-lock", "California");
+    assertThat(shown()).doesNotContain("tire-envelope");
   }
 
   @Test

@@ -52,7 +52,7 @@ class RulesTest {
     assertThat(shown()).doesNotContain("shop-example");
     run("check", "--book", SHOP, RUBS);
     assertThat(shown())
-        .contains("book shop-example 1.2, 15 rules", "shop-example is stricter here");
+        .contains("book shop-example 1.3, 17 rules", "shop-example is stricter here");
   }
 
   @Test
@@ -107,6 +107,9 @@ class RulesTest {
   void howFarALimitCouldMove() {
     assertThat(run("rules", "gaps", started().toString())).isZero();
     assertThat(shown()).contains("Gap at least 12 mm: down by 2 mm; up by 0.5 mm.");
+    assertThat(run("rules", "gaps", SHOP)).isZero();
+    assertThat(shown())
+        .contains("of 8 rows are met by some case", "The row at rules/shop-example/seen.csv:9:1:");
   }
 
   @ParameterizedTest
@@ -120,7 +123,9 @@ class RulesTest {
   @Test
   void aRuleOfTheBaseBookIsReadOutWithWhatItFound() {
     assertThat(run("rules", "read", "clearance.rear-mount", RUBS)).isZero();
-    assertThat(shown()).contains("front-left:rear-mount: speaks, conflict", "outside");
+    assertThat(shown())
+        .contains("front-left:rear-mount: speaks, conflict", "outside")
+        .contains("  Examples:\n    - 8 mm into it: conflict\n");
     assertThat(run("rules", "read", "clearance.rear-mont", RUBS)).isEqualTo(2);
     assertThat(err.toString()).contains("Did you mean clearance.rear-mount?");
   }
@@ -152,6 +157,7 @@ class RulesTest {
     assertThat(out.toString())
         .contains("default-src 'none'", "&lt;script&gt;alert(1)&lt;/script&gt; &amp;")
         .contains("clearance.mud-behind-front", "wheel.bore-loose", "just enough is left: nothing")
+        .contains("<li>clear by just what is known: nothing</li>")
         .doesNotContain("<script", "href", "src=", "url(", "@import", "unsafe-inline");
     assertThat(run("rules", "print", "--format", "markdown", "--book", book.toString())).isZero();
     assertThat(out.toString())

@@ -18,18 +18,22 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trammel.book.Asked;
 import trammel.book.Book;
 import trammel.book.Books;
 import trammel.book.Case;
 import trammel.book.CodeBooks;
+import trammel.book.Demand;
 import trammel.book.Interpreter;
 import trammel.book.LawOutcome;
 import trammel.book.Manifest;
 import trammel.book.RuleKind;
 import trammel.book.SheetRule;
+import trammel.catalog.VehicleProfile;
 import trammel.catalog.VehicleProfile.VehicleClass;
 import trammel.fact.Fact;
 import trammel.fact.LegalMeasures;
+import trammel.read.Required;
 
 /**
  * The books of the law, as they are packed in the program, do what the texts say. Figures: {@code
@@ -180,10 +184,31 @@ class CodeBooksTest {
             });
   }
 
-  /** What a vehicle is registered as is never unknown. */
+  /**
+   * Rules that only tell, and ask of nothing but the class that a vehicle is registered in: no
+   * profile is read without it, so that they are never undecided and miss no value.
+   */
   private static boolean onTokensAlone(SheetRule rule) {
-    return Set.of("utah.cars", "maine.cars", "virginia.trucks").contains(rule.id())
-        || rule.id().endsWith("australia.off-road");
+    return rule.demand().form() == Demand.Form.TELLS
+        && Asked.of(rule.where()).stream()
+            .allMatch(asked -> asked.name().equals("legal-measures.vehicle-class"));
+  }
+
+  @Test
+  void theClassOfAVehicleIsNeverUnknown() {
+    assertThat(VehicleProfile.class.getRecordComponents())
+        .filteredOn(component -> component.getType() == VehicleClass.class)
+        .singleElement()
+        .satisfies(component -> assertThat(component.isAnnotationPresent(Required.class)).isTrue());
+    assertThat(BOOKS.stream().flatMap(book -> book.rules().stream()))
+        .filteredOn(CodeBooksTest::onTokensAlone)
+        .extracting(SheetRule::id)
+        .containsExactlyInAnyOrder(
+            "maine.cars",
+            "utah.cars",
+            "virginia.trucks",
+            "south-australia.off-road",
+            "western-australia.off-road");
   }
 
   @Test
@@ -231,8 +256,9 @@ class CodeBooksTest {
     "' CALIFORNIA ', california",
     "us-ca, california",
     "State of California, california",
-    "Deutschland, germany",
-    "DE, germany",
+    "Deutschland, european-union germany",
+    "DE, european-union germany",
+    "EU, european-union",
     "AU-QLD, queensland",
     "Illinois, illinois",
     "'Chicago, Illinois', chicago illinois",

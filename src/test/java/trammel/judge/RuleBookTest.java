@@ -32,6 +32,8 @@ class RuleBookTest {
   private static final Map<String, List<RuleCase>> CASES =
       CaseFile.all().stream().collect(Collectors.groupingBy(RuleCase::rule));
 
+  private static final Examples EXAMPLES = Examples.of(List.of());
+
   /** Words in braces that a finding fills in itself, besides its fact's components. */
   private static final Set<String> OF_THE_FINDING = Set.of("short", "value", "limit");
 
@@ -62,6 +64,17 @@ class RuleBookTest {
   @AfterAll
   static void close() {
     JUDGE.close();
+  }
+
+  @ParameterizedTest
+  @MethodSource("rules")
+  void showsItsCasesToReaders(Rule rule) {
+    assertThat(EXAMPLES.of(rule.id()))
+        .extracting(Examples.Example::toString)
+        .containsExactlyElementsOf(
+            CASES.get(rule.id()).stream()
+                .map(shown -> shown.name() + ": " + shown.expects())
+                .toList());
   }
 
   static Stream<Rule> rules() {

@@ -28,6 +28,7 @@ import trammel.quantity.Constants;
 import trammel.quantity.Dimension;
 import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
+import trammel.read.UnreadableFile;
 import trammel.subject.Station;
 import trammel.subject.Subject;
 
@@ -283,5 +284,85 @@ class SheetJudgeTest {
     assertThat(found(judge, gap, vehicle("skerrow", ""))).hasSize(1);
     assertThat(found(judge, gap, vehicle("cairnback", ""))).isEmpty();
     assertThat(found(judge, gap)).isEmpty();
+  }
+
+  /** A row that fits loosens nothing; one that rubs is told under the rule that it tightens. */
+  @Test
+  void aTableTightensARuleToo() {
+    String table =
+        """
+        tables:
+          - table: clearance.seen
+            title: What we have seen behind the wheel
+            kind: caution
+            says: "{gap} is left; seen here: {what}."
+            reason: It stood on our lift.
+            source: "our own: two vehicles"
+            since: 1.0
+            stricter-than: clearance.rear-mount
+            about: clearance
+            where: { value: clearance.station, is: rear-mount }
+            columns:
+              - { value: clearance.gap, reads: no-worse-than, worse: smaller }
+            results: [outcome, what]
+            hit: collect
+            rows:
+              - [15 mm, conflict, the mud flap was torn off]
+              - [-9 mm, fits, ""]
+            cases:
+        """
+            + "      - { case: c, clearance: { station: arch, gap: 1 mm }, expects: nothing }\n"
+                .repeat(4);
+    Judge judge = Judge.of(read(TestBook.shop("shop", table)));
+    open.add(judge);
+    String at = "front-left:rear-mount";
+    assertThat(found(judge, gap(at, Constants.mm(12))))
+        .contains(
+            "clearance.rear-mount@" + at + " conflict by clearance.seen also [clearance.seen]")
+        .noneMatch(finding -> finding.startsWith("clearance.seen@"));
+    assertThat(found(judge, gap(at, Constants.mm(-4))))
+        .contains(
+            "clearance.rear-mount@"
+                + at
+                + " conflict by clearance.rear-mount also [clearance.seen]")
+        .hasSize(1);
+    assertThat(found(judge, gap(at, Constants.mm(30)))).isEmpty();
+    assertThat(judge.judge(List.of(gap(at, Constants.mm(12)))).findings())
+        .filteredOn(finding -> finding.rule().equals("clearance.rear-mount"))
+        .singleElement()
+        .satisfies(
+            finding ->
+                assertThat(finding.told().results())
+                    .containsEntry("what", "the mud flap was torn off"));
+  }
+
+  @Test
+  void aTableTightensNoRuleThatIsNotThere() {
+    String[] wrong = {"clearance.rear-mont", "wheel.bore-loose", "clearance.seen"};
+    String[] said = {"which is no rule in force", "which is not about clearance", "than itself"};
+    for (int i = 0; i < wrong.length; i++) {
+      String sheet =
+          """
+          tables:
+            - table: clearance.seen
+              title: What we have seen
+              kind: caution
+              says: "{gap} is left."
+              reason: It stood on our lift.
+              source: common practice
+              since: 1.0
+              stricter-than: WRONG
+              about: clearance
+              columns: [{ value: clearance.gap, reads: range }]
+              hit: first
+              rows: [[0 mm..5 mm]]
+              cases:
+          """
+                  .replace("WRONG", wrong[i])
+              + "      - { case: c, clearance: { gap: 9 mm }, expects: nothing }\n".repeat(4);
+      assertThatThrownBy(() -> read(TestBook.shop("shop", sheet)))
+          .isInstanceOf(UnreadableFile.class)
+          .hasMessageContaining(said[i]);
+    }
   }
 }

@@ -199,14 +199,6 @@ class TireDimensionsTest {
         TireDimensions.loadedRadiusPerFreeRadius(rated, load));
   }
 
-  /** An engineering choice, worked by hand: LT285/70R17 grows to 846.8 mm by 303.3 mm. */
-  @Test
-  void envelopeGrowsHeightAndWidthByFourPercent() {
-    assertThat(TireDimensions.envelopeDiameter(431.8, TireDimensions.sectionHeight(285, 70)))
-        .isCloseTo(846.8, Offset.offset(0.05));
-    assertThat(TireDimensions.envelopeWidth(291.6)).isCloseTo(303.3, Offset.offset(0.05));
-  }
-
   /** A tire maker's data page: the section width changes 5 mm per half inch of rim. */
   @Test
   void sectionWidthChangesFiveMillimetersPerHalfInch() {

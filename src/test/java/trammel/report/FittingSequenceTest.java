@@ -45,6 +45,7 @@ class FittingSequenceTest {
         build,
         Sheet.JUDGE.judge(Derivation.facts(build, Sheet.ON)),
         Sheet.JUDGE,
+        List.of(),
         Sheet.CATALOG,
         Sheet.ON);
   }

@@ -100,7 +100,7 @@ final class Sheet {
             new Measurements(List.of(), List.of(), List.of(), List.of()),
             waivers,
             Trial.NONE);
-    return Reporter.report(build, judge.judge(List.of(facts)), judge, CATALOG, ON);
+    return Reporter.report(build, judge.judge(List.of(facts)), judge, List.of(), CATALOG, ON);
   }
 
   /** A length in mm with its expanded uncertainty. */
