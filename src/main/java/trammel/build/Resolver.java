@@ -93,7 +93,9 @@ final class Resolver {
             sheet.aims(),
             sheet.measurements(),
             sheet.waivers(),
-            Trial.NONE));
+            Trial.NONE,
+            vehicle.get(),
+            List.of()));
   }
 
   /** An order resolved: each line is something added where its part and quantity say. */
@@ -135,7 +137,9 @@ final class Resolver {
             new Aims(new AimedLift(noAim(), noAim()), List.of(), null, List.of()),
             NOTHING,
             List.of(),
-            Trial.NONE));
+            Trial.NONE,
+            vehicle.get(),
+            List.of()));
   }
 
   private static final Measurements NOTHING =

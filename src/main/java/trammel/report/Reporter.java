@@ -126,6 +126,7 @@ public final class Reporter {
         notChecked,
         waivers.notices(),
         CAUTIONS,
+        Assumed.of(build),
         books());
   }
 

@@ -51,6 +51,7 @@ public final class TextReport {
     lines("Waivers that do not count:", report.notices());
     parts();
     lines("Before any work:", report.cautions());
+    Assumed.write(report.assumed(), page);
     books();
     return page.toString();
   }
