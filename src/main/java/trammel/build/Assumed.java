@@ -7,8 +7,6 @@ import trammel.catalog.AssumedValue;
 import trammel.catalog.Catalog;
 import trammel.catalog.CatalogFiles;
 import trammel.catalog.VehicleProfile;
-import trammel.quantity.Absence;
-import trammel.quantity.Quantity;
 import trammel.read.Nested;
 import trammel.read.Problem;
 import trammel.read.Problems;
@@ -20,16 +18,10 @@ import trammel.read.QuantityWriter;
  *
  * @param values what was taken, in the order of the books
  * @param filled the profile with it
- * @param given the profile without it; each such value is absent and says what was assumed
  */
-record Assumed(List<AssumedValue> values, VehicleProfile filled, VehicleProfile given) {
+record Assumed(List<AssumedValue> values, VehicleProfile filled) {
   Assumed {
     values = List.copyOf(values);
-  }
-
-  /** Nothing assumed of a vehicle. */
-  static Assumed nothing(VehicleProfile vehicle) {
-    return new Assumed(List.of(), vehicle, vehicle);
   }
 
   /**
@@ -42,13 +34,11 @@ record Assumed(List<AssumedValue> values, VehicleProfile filled, VehicleProfile 
     Problems problems = new Problems();
     List<AssumedValue> taken = new ArrayList<>();
     VehicleProfile filled = vehicle;
-    VehicleProfile given = vehicle;
     for (AssumedValue value : offered) {
-      Optional<Absence> missing =
-          Nested.at(vehicle, value.keys()).flatMap(q -> Optional.ofNullable(q.absence()));
+      boolean missing = Nested.at(vehicle, value.keys()).filter(q -> !q.isKnown()).isPresent();
       Optional<AssumedValue> before =
           taken.stream().filter(other -> other.key().equals(value.key())).findFirst();
-      if (missing.isEmpty()) {
+      if (!missing) {
         continue;
       }
       if (before.isPresent()) {
@@ -59,11 +49,10 @@ record Assumed(List<AssumedValue> values, VehicleProfile filled, VehicleProfile 
       if (bears(next, value, catalog, problems)) {
         filled = next;
         taken.add(value);
-        given = Nested.with(given, value.keys(), refused(value, missing.get()));
       }
     }
     problems.refuseIfAny();
-    return new Assumed(taken, filled, given);
+    return new Assumed(taken, filled);
   }
 
   private static void agree(AssumedValue before, AssumedValue here, Problems problems) {
@@ -104,17 +93,5 @@ record Assumed(List<AssumedValue> values, VehicleProfile filled, VehicleProfile 
           "Measure the value and write it into the profile, or correct the book.");
     }
     return contradictions.isEmpty();
-  }
-
-  /** The value as a safety-critical rule has it. */
-  private static Quantity refused(AssumedValue value, Absence missing) {
-    return Quantity.absent(
-        value.is().dimension(),
-        new Absence(
-            missing.what(),
-            missing.reason(),
-            missing.instrument(),
-            missing.how(),
-            QuantityWriter.uncertain(value.is()) + " by " + value.whose()));
   }
 }

@@ -128,15 +128,15 @@ public record Build(
    */
   public Build assuming(List<AssumedValue> offered, Catalog catalog) {
     Assumed found = Assumed.of(given, offered, catalog);
-    return found.values().isEmpty() ? this : of(found.filled(), found.given(), found.values());
+    return found.values().isEmpty() ? this : of(found.filled(), found.values());
   }
 
-  /** The same build with nothing assumed; each such value is absent and says what was assumed. */
+  /** The same build with nothing assumed. */
   public Build withoutAssumed() {
-    return assumed.isEmpty() ? this : of(given, given, List.of());
+    return assumed.isEmpty() ? this : of(given, List.of());
   }
 
-  private Build of(VehicleProfile profile, VehicleProfile bare, List<AssumedValue> values) {
+  private Build of(VehicleProfile profile, List<AssumedValue> values) {
     return new Build(
         title,
         place,
@@ -152,7 +152,7 @@ public record Build(
         measurements,
         waivers,
         trial,
-        bare,
+        given,
         values);
   }
 

@@ -58,7 +58,7 @@ public final class Derivation {
     List<Fact> facts = facts(build, on);
     return build.assumed().isEmpty()
         ? Evidence.of(facts)
-        : new Evidence(facts, facts(build.withoutAssumed(), on));
+        : new Evidence(facts, facts(build.withoutAssumed(), on), build.assumed());
   }
 
   /** A build with all its facts worked out. */

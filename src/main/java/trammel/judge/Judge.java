@@ -132,7 +132,10 @@ public final class Judge implements AutoCloseable {
         found(pool.newKieSession(), evidence.given(), Judgement.NOTHING, match -> true);
     Judgement critical =
         new Judgement(
-            given.findings().stream().filter(one -> isCritical(one.rule())).toList(),
+            given.findings().stream()
+                .filter(one -> isCritical(one.rule()))
+                .map(new NotAccepted(evidence)::told)
+                .toList(),
             given.precedents().stream().filter(one -> isCritical(one.rule())).toList());
     return sorted(
         found(

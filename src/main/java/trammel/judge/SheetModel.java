@@ -193,7 +193,7 @@ final class SheetModel {
               ruling.comparison(),
               ruling.decision(),
               null,
-              new Told(table.rule().id(), List.of(), ruling.results())));
+              Told.by(table.rule().id(), ruling.results())));
     }
   }
 }

@@ -40,14 +40,15 @@ final class Sentences {
 
   /** What a book assumes, where this rule waits for the value to be given. */
   private String notAccepted() {
-    return Absences.behind(finding).stream()
-        .filter(absence -> !absence.assumed().isEmpty())
+    return finding.told().notAccepted().stream()
         .map(
-            absence ->
+            value ->
                 " "
-                    + upperFirst(absence.what())
-                    + " is assumed to be "
-                    + absence.assumed()
+                    + upperFirst(value.is().name())
+                    + " is only assumed, "
+                    + Figures.text(value.is())
+                    + " by "
+                    + value.whose()
                     + ", which a safety-critical rule does not accept: measure it.")
         .distinct()
         .collect(Collectors.joining());

@@ -76,12 +76,7 @@ public final class WorkingText {
       page.paragraph(
           indent,
           others,
-          head
-              + "; to get it: "
-              + absence.instrument().words()
-              + ", "
-              + absence.how()
-              + (absence.assumed().isEmpty() ? "" : "; not accepted here: " + absence.assumed()));
+          head + "; to get it: " + absence.instrument().words() + ", " + absence.how());
     } else {
       page.paragraph(indent, others, head);
     }
