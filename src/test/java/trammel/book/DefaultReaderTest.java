@@ -48,7 +48,7 @@ class DefaultReaderTest {
         "front.support.stop-crush | 180 mm ± 4 mm | expected 0.0 to 120.0",
         "front.support.stop-crush | 18 kg ± 4 kg | kg",
         "front.rating | 1200 kg | expected ± of at least something",
-        "front.support.stop-crash | 18 mm ± 4 mm | Did you mean 'stop-crush'",
+        "front.support.stop-crash | 18 mm ± 4 mm | Did you mean stop-crush?",
         "front.support | 18 mm ± 4 mm | leads to no quantity",
         "front.layout | 18 mm ± 4 mm | leads to no quantity"
       })
@@ -67,7 +67,7 @@ class DefaultReaderTest {
                 entry("front.support.stop-crush", "18 mm ± 4 mm")));
     assertThat(problems).hasSize(1);
     assertThat(problems.get(0))
-        .contains("seen.rules.yaml:6:", "a second default of 'front.support.stop-crush'")
+        .contains("seen.rules.yaml:6:", "a second default of \"front.support.stop-crush\"")
         .contains("seen.rules.yaml:2:");
   }
 }
