@@ -1,6 +1,7 @@
 package trammel.book;
 
 import java.util.List;
+import trammel.catalog.AssumedValue;
 
 /**
  * A rule book, read and checked.
@@ -8,10 +9,10 @@ import java.util.List;
  * @param manifest what it says of itself
  * @param rules its rules, in the order of its files
  * @param tables its tables, likewise
- * @param defaults values it gives where a sheet has none
+ * @param defaults values to be assumed where nobody gives one
  */
 public record Book(
-    Manifest manifest, List<SheetRule> rules, List<Table> tables, List<Default> defaults) {
+    Manifest manifest, List<SheetRule> rules, List<Table> tables, List<AssumedValue> defaults) {
   public Book {
     rules = List.copyOf(rules);
     tables = List.copyOf(tables);

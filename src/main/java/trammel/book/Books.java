@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import trammel.catalog.AssumedValue;
 import trammel.read.Binder;
 import trammel.read.MapNode;
 import trammel.read.Node;
@@ -169,7 +170,7 @@ public final class Books {
     }
     List<SheetRule> rules = new ArrayList<>();
     List<Table> tables = new ArrayList<>();
-    List<Default> defaults = new ArrayList<>();
+    List<AssumedValue> defaults = new ArrayList<>();
     int found = 0;
     for (String name : sheets) {
       Optional<SheetFile> sheet =
@@ -189,10 +190,25 @@ public final class Books {
       sheet.get().rules().forEach(entry -> add(rules, reader.read(entry)));
       TableReader table = new TableReader(manifest, folder, problems);
       sheet.get().tables().forEach(entry -> add(tables, table.read(entry)));
-      DefaultReader value = new DefaultReader(problems);
+      DefaultReader value = new DefaultReader(manifest, problems);
       sheet.get().defaults().forEach(entry -> add(defaults, value.read(entry)));
     }
+    once(defaults);
     return new Book(manifest, rules, tables, defaults);
+  }
+
+  /** Two defaults of one book for one value are a mistake, even where they agree. */
+  private void once(List<AssumedValue> defaults) {
+    Map<String, AssumedValue> first = new HashMap<>();
+    for (AssumedValue value : defaults) {
+      AssumedValue before = first.putIfAbsent(value.key(), value);
+      if (before != null) {
+        problems.add(
+            value.place(),
+            "a second default of " + Words.quoted(value.key()) + "; the first is " + before.place(),
+            "Remove one of the two.");
+      }
+    }
   }
 
   private static <T> void add(List<T> to, @Nullable T read) {

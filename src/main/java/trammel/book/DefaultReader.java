@@ -3,6 +3,7 @@ package trammel.book;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import trammel.book.SheetFile.DefaultEntry;
+import trammel.catalog.AssumedValue;
 import trammel.catalog.VehicleProfile;
 import trammel.quantity.Input;
 import trammel.quantity.Instrument;
@@ -19,14 +20,16 @@ import trammel.read.Words;
  * Reads a default: a key of a vehicle's profile, and a value no surer than one could measure it.
  */
 final class DefaultReader {
+  private final Manifest manifest;
   private final Problems problems;
 
-  DefaultReader(Problems problems) {
+  DefaultReader(Manifest manifest, Problems problems) {
+    this.manifest = manifest;
     this.problems = problems;
   }
 
   /** The default, or null if it was refused. */
-  @Nullable Default read(DefaultEntry entry) {
+  @Nullable AssumedValue read(DefaultEntry entry) {
     Measured measured = measured(entry);
     if (measured == null) {
       return null;
@@ -63,10 +66,10 @@ final class DefaultReader {
             entry.place().file(),
             entry.value(),
             entry.place().line(),
-            entry.source(),
+            "assumed by book " + manifest.name() + " " + manifest.version() + ": " + entry.source(),
             Instrument.GUESSED);
     String name = Words.spaced(entry.value().substring(entry.value().lastIndexOf('.') + 1));
-    return new Default(
+    return new AssumedValue(
         entry.place(),
         entry.value(),
         Quantity.read(
@@ -75,6 +78,8 @@ final class DefaultReader {
             reading.value(),
             expanded,
             input),
+        manifest.name(),
+        manifest.version().toString(),
         entry.because(),
         entry.source());
   }

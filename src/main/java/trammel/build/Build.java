@@ -8,6 +8,8 @@ import trammel.build.BuildSheet.Aims;
 import trammel.build.BuildSheet.AsFound;
 import trammel.build.BuildSheet.Measurements;
 import trammel.build.BuildSheet.Waiver;
+import trammel.catalog.AssumedValue;
+import trammel.catalog.Catalog;
 import trammel.catalog.Part;
 import trammel.catalog.PartKind;
 import trammel.catalog.VehicleProfile;
@@ -29,6 +31,8 @@ import trammel.subject.Subject;
  * @param measuredWith parts that gaps of the profile were measured with, by number
  * @param lines what is to be bought
  * @param trial what is tried beyond the sheet
+ * @param given the vehicle without what rule books assume of it
+ * @param assumed what they assume, where nobody gives a value
  */
 public record Build(
     String title,
@@ -44,7 +48,9 @@ public record Build(
     Aims aims,
     Measurements measurements,
     List<Waiver> waivers,
-    Trial trial) {
+    Trial trial,
+    VehicleProfile given,
+    List<AssumedValue> assumed) {
 
   /**
    * What is to be bought of one part.
@@ -80,14 +86,16 @@ public record Build(
         aims,
         measurements,
         waivers,
-        trial);
+        trial,
+        given,
+        assumed);
   }
 
   /** The same build with what measuring this vehicle has taught. */
   Build taught(VehicleProfile better, Measurements more, Map<String, Part> with) {
     return new Build(
         title, place, better, book, asFound, proposed, raised, with, lines, found, aims, more,
-        waivers, trial);
+        waivers, trial, better, assumed);
   }
 
   /** The same build with something tried beyond it. */
@@ -106,7 +114,46 @@ public record Build(
         aims,
         measurements,
         waivers,
-        other);
+        other,
+        given,
+        assumed);
+  }
+
+  /**
+   * The same build with what rule books assume where neither profile nor sheet gives a value.
+   *
+   * @param offered what the books in force assume, in their order
+   * @throws trammel.read.UnreadableFile if two of them contradict each other about a value that is
+   *     wanted, or one contradicts what is given
+   */
+  public Build assuming(List<AssumedValue> offered, Catalog catalog) {
+    Assumed found = Assumed.of(given, offered, catalog);
+    return found.values().isEmpty() ? this : of(found.filled(), found.values());
+  }
+
+  /** The same build with nothing assumed. */
+  public Build withoutAssumed() {
+    return assumed.isEmpty() ? this : of(given, List.of());
+  }
+
+  private Build of(VehicleProfile profile, List<AssumedValue> values) {
+    return new Build(
+        title,
+        place,
+        profile,
+        book,
+        asFound,
+        proposed,
+        raised,
+        measuredWith,
+        lines,
+        found,
+        aims,
+        measurements,
+        waivers,
+        trial,
+        given,
+        values);
   }
 
   /** The hole that the sheet names for a bracket, where it is one of its lines. */

@@ -95,7 +95,9 @@ final class Resolver {
             sheet.aims(),
             sheet.measurements(),
             sheet.waivers(),
-            Trial.NONE));
+            Trial.NONE,
+            vehicle.get(),
+            List.of()));
   }
 
   /** An order resolved: each line is something added where its part and quantity say. */
@@ -137,7 +139,9 @@ final class Resolver {
             new Aims(new AimedLift(noAim(), noAim()), List.of(), null, List.of(), List.of()),
             NOTHING,
             List.of(),
-            Trial.NONE));
+            Trial.NONE,
+            vehicle.get(),
+            List.of()));
   }
 
   private static final Measurements NOTHING =

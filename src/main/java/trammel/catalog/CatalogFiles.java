@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import trammel.read.Binder;
 import trammel.read.Place;
+import trammel.read.Problem;
 import trammel.read.Problems;
 import trammel.read.Required;
 import trammel.read.Words;
@@ -73,6 +74,18 @@ public final class CatalogFiles {
     problems.refuseIfAny();
     return new Catalog(
         head.orElseThrow().catalog(), head.orElseThrow().currency(), vehicles, parts);
+  }
+
+  /**
+   * What cannot be true of a vehicle: its profile contradicts itself or the parts of its book.
+   *
+   * @param profile a profile of the catalog, or one with other values in it
+   */
+  public static List<Problem> contradictions(VehicleProfile profile, Catalog catalog) {
+    Problems problems = new Problems();
+    new SurveyCheck(problems).check(List.of(profile), catalog.parts().values());
+    new SupportCheck(problems).check(List.of(profile), catalog.parts());
+    return problems.sorted();
   }
 
   /** What a file gave, and what is wrong with it. */

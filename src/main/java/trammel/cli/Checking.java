@@ -36,8 +36,8 @@ final class Checking implements AutoCloseable {
   /** Who judges by the books that could be read, and those that could not. */
   private record Taken(Judges judges, List<Unread> unread) {}
 
-  /** Who judged a sheet, what the rules made of it, and its report. */
-  record Checked(Judge judge, Judgement judgement, Report report) {}
+  /** A sheet resolved, who judged it, what the rules made of it, and its report. */
+  record Checked(Build build, Judge judge, Judgement judgement, Report report) {}
 
   /**
    * @param catalogFolder the catalog to use for every sheet; null for the one that each names
@@ -57,16 +57,26 @@ final class Checking implements AutoCloseable {
    */
   Checked check(Path file) {
     Catalog catalog = catalog(file);
-    Build build = BuildFiles.read(file, catalog);
+    Build build = read(file);
     Judge judge = judge(build);
-    Judgement judgement = judge.judge(Derivation.facts(build, on));
+    Judgement judgement = judge.judge(Derivation.evidence(build, on));
     return new Checked(
-        judge, judgement, Reporter.report(build, judgement, judge, unread(build), catalog, on));
+        build,
+        judge,
+        judgement,
+        Reporter.report(build, judgement, judge, unread(build), catalog, on));
   }
 
-  /** A sheet with every name resolved, not yet judged. */
+  /**
+   * A sheet with every name resolved, and with what the books in force assume where nobody gives a
+   * value; not yet judged.
+   *
+   * @throws trammel.read.UnreadableFile if the sheet, its catalog or a book cannot be read
+   */
   Build read(Path file) {
-    return BuildFiles.read(file, catalog(file));
+    Catalog catalog = catalog(file);
+    Build build = BuildFiles.read(file, catalog);
+    return build.assuming(judge(build).assumed(), catalog);
   }
 
   /** The day to check for. */

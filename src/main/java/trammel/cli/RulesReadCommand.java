@@ -2,7 +2,6 @@ package trammel.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -11,7 +10,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import trammel.build.Build;
 import trammel.derive.Derivation;
-import trammel.fact.Fact;
+import trammel.fact.Evidence;
 import trammel.judge.Judge;
 import trammel.judge.Rule;
 import trammel.report.RuleOnSheetPage;
@@ -45,11 +44,16 @@ final class RulesReadCommand implements Callable<Integer> {
       BookOptions.tell(checking.unread(build), spec.commandLine().getErr());
       Rule rule = RulesCommand.named(id, checking.judges(build).rules());
       Judge judge = checking.judge(build);
-      List<Fact> facts = Derivation.facts(build, checking.on());
+      Evidence evidence = Derivation.evidence(build, checking.on());
       PrintWriter out = spec.commandLine().getOut();
       out.print(
           RuleOnSheetPage.text(
-              rule, checking.judges(build).books(), build, facts, judge, judge.judge(facts)));
+              rule,
+              checking.judges(build).books(),
+              build,
+              evidence.by(judge.isCritical(rule.id())),
+              judge,
+              judge.judge(evidence)));
       out.flush();
       return ExitStatus.DONE;
     }

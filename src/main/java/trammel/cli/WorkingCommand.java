@@ -49,7 +49,9 @@ final class WorkingCommand implements Callable<Integer> {
               .orElseThrow();
       spec.commandLine()
           .getOut()
-          .print(WorkingText.of(finding, checked.judge().rule(finding.rule()).orElseThrow()));
+          .print(
+              WorkingText.of(
+                  finding, checked.judge().rule(finding.rule()).orElseThrow(), checked.build()));
       spec.commandLine().getOut().flush();
       return ExitStatus.DONE;
     }

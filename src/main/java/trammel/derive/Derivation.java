@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import trammel.build.Build;
+import trammel.fact.Evidence;
 import trammel.fact.Fact;
 import trammel.quantity.Quantity;
 import trammel.subject.Axle;
@@ -46,6 +47,18 @@ public final class Derivation {
    */
   public static List<Fact> facts(Build build, LocalDate on) {
     return List.copyOf(whole(build, on).facts);
+  }
+
+  /**
+   * The facts of a build, and the same without what rule books assume.
+   *
+   * @param on the day it is checked, for ages
+   */
+  public static Evidence evidence(Build build, LocalDate on) {
+    List<Fact> facts = facts(build, on);
+    return build.assumed().isEmpty()
+        ? Evidence.of(facts)
+        : new Evidence(facts, facts(build.withoutAssumed(), on), build.assumed());
   }
 
   /** A build with all its facts worked out. */

@@ -1,6 +1,8 @@
 package trammel.judge;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import trammel.catalog.AssumedValue;
 import trammel.fact.Fact;
 import trammel.fact.Standing;
 import trammel.quantity.Comparison;
@@ -35,6 +37,18 @@ public record Finding(
       Decision decision,
       @Nullable Need need) {
     this(rule, kind, fact, comparison, decision, need, Told.by(rule));
+  }
+
+  /** The same, with what is assumed and not accepted for it. */
+  Finding told(List<AssumedValue> notAccepted) {
+    return new Finding(
+        rule,
+        kind,
+        fact,
+        comparison,
+        decision,
+        need,
+        new Told(told.by(), told.also(), told.results(), notAccepted));
   }
 
   /** Its identity, {@code rule-id@subject}, which waivers and comparisons of reports use. */

@@ -19,11 +19,14 @@ import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.KieSessionsPool;
+import org.kie.api.runtime.rule.AgendaFilter;
 import trammel.book.Book;
 import trammel.book.FactSet;
 import trammel.book.KnownRule;
 import trammel.book.Manifest;
+import trammel.catalog.AssumedValue;
 import trammel.catalog.PartKind;
+import trammel.fact.Evidence;
 import trammel.fact.Fact;
 
 /** The rule books in force, ready to judge. Safe for several threads; close it when done. */
@@ -113,23 +116,66 @@ public final class Judge implements AutoCloseable {
 
   /** Judges facts in a session of the pool. */
   public Judgement judge(Collection<? extends Fact> facts) {
-    return judge(pool.newKieSession(), facts);
+    return sorted(found(pool.newKieSession(), facts, Judgement.NOTHING, match -> true));
+  }
+
+  /**
+   * Judges by evidence. Where some of it is assumed, safety-critical rules first judge by what is
+   * given; what they find stands, as it is, beside what all other rules then find by the whole, so
+   * that a rule that asks for findings meets them all.
+   */
+  public Judgement judge(Evidence evidence) {
+    if (!evidence.assumes()) {
+      return judge(evidence.facts());
+    }
+    Judgement given =
+        found(pool.newKieSession(), evidence.given(), Judgement.NOTHING, match -> true);
+    Judgement critical =
+        new Judgement(
+            given.findings().stream()
+                .filter(one -> isCritical(one.rule()))
+                .map(new NotAccepted(evidence)::told)
+                .toList(),
+            given.precedents().stream().filter(one -> isCritical(one.rule())).toList());
+    return sorted(
+        found(
+            pool.newKieSession(),
+            evidence.facts(),
+            critical,
+            match -> !isCritical(SheetModel.id(match.getRule().getName()))));
+  }
+
+  /**
+   * Whether a rule judges by what is given alone: it is safety-critical, or tightens one that is.
+   */
+  public boolean isCritical(String id) {
+    Rule rule = rules.get(id);
+    return rule != null
+        && (rule.safetyCritical()
+            || (rule.stricterThan() != null && isCritical(rule.stricterThan())));
   }
 
   /** Judges facts in a session made for them alone; tests hold the pool against it. */
   Judgement judgeFresh(Collection<? extends Fact> facts) {
-    return judge(base.newKieSession(), facts);
+    return sorted(found(base.newKieSession(), facts, Judgement.NOTHING, match -> true));
   }
 
-  private Judgement judge(KieSession session, Collection<? extends Fact> facts) {
+  /** What the rules that may fire find beside what stands already; each finding by its own rule. */
+  private Judgement found(
+      KieSession session,
+      Collection<? extends Fact> facts,
+      Judgement standing,
+      AgendaFilter mayFire) {
     try {
       for (Fact fact : facts) {
         if (read.contains(fact.getClass())) {
           session.insert(fact);
         }
       }
+      standing.findings().forEach(session::insert);
+      standing.precedents().forEach(session::insert);
       Beside.lay(FactSet.of(facts), session);
-      fire(session, facts.size());
+      fire(session, facts.size(), mayFire);
       List<Finding> findings = new ArrayList<>();
       List<Precedent> precedents = new ArrayList<>();
       for (Object object : session.getObjects()) {
@@ -139,22 +185,27 @@ public final class Judge implements AutoCloseable {
           precedents.add(precedent);
         }
       }
-      findings = Stricter.joined(findings, rules);
-      findings.sort(GRAVEST_FIRST);
-      precedents.sort(
-          Comparator.comparing((Precedent precedent) -> precedent.fact().subject())
-              .thenComparing(Precedent::rule)
-              .thenComparing(precedent -> precedent.fact().toString()));
-      return new Judgement(List.copyOf(findings), List.copyOf(precedents));
+      return new Judgement(findings, precedents);
     } finally {
       session.dispose();
     }
   }
 
-  private static void fire(KieSession session, int facts) {
+  private Judgement sorted(Judgement found) {
+    List<Finding> findings = Stricter.joined(found.findings(), rules);
+    findings.sort(GRAVEST_FIRST);
+    List<Precedent> precedents = new ArrayList<>(found.precedents());
+    precedents.sort(
+        Comparator.comparing((Precedent precedent) -> precedent.fact().subject())
+            .thenComparing(Precedent::rule)
+            .thenComparing(precedent -> precedent.fact().toString()));
+    return new Judgement(findings, precedents);
+  }
+
+  private static void fire(KieSession session, int facts, AgendaFilter mayFire) {
     int limit = MATCHES_PER_FACT * (facts + 1);
     try (Watchdog watchdog = Watchdog.over(session, PATIENCE)) {
-      if (session.fireAllRules(limit) >= limit || watchdog.hasBitten()) {
+      if (session.fireAllRules(mayFire, limit) >= limit || watchdog.hasBitten()) {
         throw new EndlessRules(
             "the rules do not come to an end on "
                 + facts
@@ -190,6 +241,11 @@ public final class Judge implements AutoCloseable {
   /** The books of sheets in force. */
   public List<Book> books() {
     return books;
+  }
+
+  /** What these books assume where nobody gives a value, in their order. */
+  public List<AssumedValue> assumed() {
+    return books.stream().flatMap(book -> book.defaults().stream()).toList();
   }
 
   /** The rule of this id. */

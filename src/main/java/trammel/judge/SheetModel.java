@@ -105,6 +105,12 @@ final class SheetModel {
     }
   }
 
+  /** The id of the rule that a rule of the engine, of this book or the base book, stands for. */
+  static String id(String ruleOfTheEngine) {
+    int suffix = ruleOfTheEngine.indexOf(' ');
+    return suffix < 0 ? ruleOfTheEngine : ruleOfTheEngine.substring(0, suffix);
+  }
+
   private static List<RuleItemBuilder<?>> join(Some some, Decision state, Variable<Fact> about) {
     List<RuleItemBuilder<?>> items = new ArrayList<>();
     if (state == Decision.MET) {
@@ -187,7 +193,7 @@ final class SheetModel {
               ruling.comparison(),
               ruling.decision(),
               null,
-              new Told(table.rule().id(), List.of(), ruling.results())));
+              Told.by(table.rule().id(), ruling.results())));
     }
   }
 }

@@ -73,6 +73,10 @@ final class Stricter {
         new Told(
             speaks.rule(),
             sorted.stream().map(Finding::rule).distinct().toList(),
-            speaks.told().results()));
+            speaks.told().results(),
+            Stream.concat(base.stream(), sorted.stream())
+                .flatMap(finding -> finding.told().notAccepted().stream())
+                .distinct()
+                .toList()));
   }
 }

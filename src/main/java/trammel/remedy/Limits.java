@@ -157,7 +157,7 @@ public final class Limits {
   }
 
   private Map<String, Finding> deciding(Trial trial) {
-    return judge.judge(Derivation.facts(build.trying(trial), on)).findings().stream()
+    return judge.judge(Derivation.evidence(build.trying(trial), on)).findings().stream()
         .filter(Finding::decides)
         .collect(
             Collectors.toMap(

@@ -201,7 +201,7 @@ public final class Remedies {
   private Set<String> judged(List<Part> parts, List<Position> at) {
     return tried.computeIfAbsent(
         parts.stream().map(Part::number).collect(Collectors.joining("+")) + at,
-        key -> deciding(judge.judge(Derivation.facts(trial.fitted(parts, at), on))));
+        key -> deciding(judge.judge(Derivation.evidence(trial.fitted(parts, at), on))));
   }
 
   private static Set<String> deciding(Judgement judgement) {

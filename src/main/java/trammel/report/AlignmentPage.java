@@ -37,6 +37,7 @@ public final class AlignmentPage {
       page.wheel(map, alike ? maps.get(++i) : null);
     }
     beams.forEach(beam -> new BeamPage(page.page).beam(beam));
+    Assumed.write(Assumed.of(build), page.page);
     page.page.gap().paragraph("", "", "A rack and a licensed mechanic have the last word.");
     return page.page.toString();
   }

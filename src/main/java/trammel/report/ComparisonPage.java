@@ -65,6 +65,7 @@ public final class ComparisonPage {
       explanations(agreement);
     }
     unforetold(agreement.unforetold());
+    Assumed.write(Assumed.of(build), page);
     page.gap();
     page.paragraph("", "", "Local law and a licensed mechanic or engineer have the last word.");
   }

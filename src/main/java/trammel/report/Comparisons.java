@@ -20,6 +20,7 @@ import trammel.quantity.Input;
  * @param agrees whether something was compared and all of it agrees
  * @param explanations likeliest first
  * @param unforetold what was measured and nothing foretells
+ * @param assumed what rule books assume of the vehicle where nobody gives a value
  */
 public record Comparisons(
     String sheet,
@@ -29,7 +30,8 @@ public record Comparisons(
     boolean agrees,
     List<Line> values,
     List<Cause> explanations,
-    List<Unforetold> unforetold) {
+    List<Unforetold> unforetold,
+    List<Assumed> assumed) {
 
   /**
    * One measured value.
@@ -79,7 +81,8 @@ public record Comparisons(
         agreement.agrees(),
         agreement.deviations().stream().map(Comparisons::line).toList(),
         agreement.explanations().stream().map(Comparisons::cause).toList(),
-        agreement.unforetold().stream().map(Comparisons::unforetold).toList());
+        agreement.unforetold().stream().map(Comparisons::unforetold).toList(),
+        Assumed.of(build));
   }
 
   private static Line line(Deviation deviation) {

@@ -42,6 +42,7 @@ public final class FactsPage {
             Comparator.comparing((Fact fact) -> Vocabulary.fact(fact.getClass()).name())
                 .thenComparing(Fact::subject))
         .forEach(fact -> fact(fact, page));
+    Assumed.write(Assumed.of(build), page);
     return page.toString();
   }
 

@@ -64,6 +64,7 @@ public final class HeightsPage {
       heights.packings(axle, packings);
     }
     heights.table("Vehicle", "vehicle");
+    Assumed.write(Assumed.of(build), heights.page);
     heights.page.gap();
     heights.page.paragraph(
         "",

@@ -18,9 +18,14 @@ import trammel.remedy.Packing;
  * @param vehicle maker and model
  * @param values every value, wheel by wheel
  * @param packings what the catalog has to take load from the rams
+ * @param assumed what rule books assume of the vehicle where nobody gives a value
  */
 public record HeightsTable(
-    String build, String vehicle, List<Entry> values, List<Pressure> packings) {
+    String build,
+    String vehicle,
+    List<Entry> values,
+    List<Pressure> packings,
+    List<Assumed> assumed) {
 
   /** One value, today and with the changes. */
   public record Entry(
@@ -58,7 +63,8 @@ public record HeightsTable(
                         packing.pressure().value(),
                         packing.pressure().expanded(),
                         packing.nearest()))
-            .toList());
+            .toList(),
+        Assumed.of(build));
   }
 
   private static Entry entry(HeightRow row) {

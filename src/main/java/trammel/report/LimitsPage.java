@@ -43,6 +43,7 @@ public final class LimitsPage {
       page.end("less", range.less(), range.now());
       page.end("more", range.more(), range.now());
     }
+    Assumed.write(Assumed.of(build), page.page);
     page.page.gap();
     page.page.paragraph(
         "", "", "Local law and a licensed mechanic or engineer have the last word.");

@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param notChecked added parts that no rule judges
  * @param notices what is to be said of the sheet's waivers
  * @param cautions what to know before any wrench turns
+ * @param assumed what rule books assume of the vehicle where nobody gives a value
  * @param books the rule books that judged
  * @param notRead the user's rule books that could not be read, so that they did not judge
  */
@@ -50,6 +51,7 @@ public record Report(
     List<String> notChecked,
     List<String> notices,
     List<String> cautions,
+    List<Assumed> assumed,
     List<Book> books,
     List<NotRead> notRead) {
 

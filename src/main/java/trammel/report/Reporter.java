@@ -147,6 +147,7 @@ public final class Reporter {
         notChecked,
         waivers.notices(),
         CAUTIONS,
+        Assumed.of(build),
         books(),
         notRead);
   }

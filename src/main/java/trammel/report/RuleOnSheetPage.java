@@ -39,6 +39,7 @@ public final class RuleOnSheetPage {
    *
    * @param rule the rule, of whatever book
    * @param books every book of sheets at hand
+   * @param facts what this rule judges by
    * @param judge the rules that hold for the build
    * @param judgement what they made of it
    */
@@ -71,6 +72,9 @@ public final class RuleOnSheetPage {
       page.table(table.get());
     } else {
       page.base(rule, judge, judgement);
+    }
+    if (!judge.isCritical(rule.id())) {
+      Assumed.write(Assumed.of(build), page.page);
     }
     return page.page.toString();
   }

@@ -33,8 +33,28 @@ final class Sentences {
     this.rule = rule;
   }
 
-  /** The finding in one sentence, without its place. */
+  /** The finding in one sentence, without its place; in another, what was not accepted for it. */
   String sentence() {
+    return found() + notAccepted();
+  }
+
+  /** What a book assumes, where this rule waits for the value to be given. */
+  private String notAccepted() {
+    return finding.told().notAccepted().stream()
+        .map(
+            value ->
+                " "
+                    + upperFirst(value.is().name())
+                    + " is only assumed, "
+                    + Figures.text(value.is())
+                    + " by "
+                    + value.whose()
+                    + ", which a safety-critical rule does not accept: measure it.")
+        .distinct()
+        .collect(Collectors.joining());
+  }
+
+  private String found() {
     if (finding.decision() == Decision.ABSENT && !rule.open().isEmpty()) {
       return upperFirst(filled(rule.open()));
     }

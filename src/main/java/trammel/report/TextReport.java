@@ -54,6 +54,7 @@ public final class TextReport {
     lines("Waivers that do not count:", report.notices());
     parts();
     lines("Before any work:", report.cautions());
+    Assumed.write(report.assumed(), page);
     books();
     return page.toString();
   }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import trammel.build.Build;
 import trammel.judge.Finding;
 import trammel.judge.Rule;
 import trammel.quantity.Absence;
@@ -21,12 +22,19 @@ public final class WorkingText {
   private final Page page = new Page();
   private final Set<Quantity> shown = Collections.newSetFromMap(new IdentityHashMap<>());
 
+  private final Set<Input> read = Collections.newSetFromMap(new IdentityHashMap<>());
+
   private WorkingText() {}
 
-  /** The working of a finding as text that ends with a line break. */
-  public static String of(Finding finding, Rule rule) {
+  /**
+   * The working of a finding as text that ends with a line break.
+   *
+   * @param build what it was found on
+   */
+  public static String of(Finding finding, Rule rule, Build build) {
     WorkingText text = new WorkingText();
     text.write(finding, rule);
+    Assumed.write(Assumed.of(build, text.read::contains), text.page);
     return text.page.toString();
   }
 
@@ -60,6 +68,7 @@ public final class WorkingText {
           indent, others, head + ":  " + formula.expression() + "  (" + formula.source() + ")");
       quantity.operands().forEach(operand -> tree(operand, indent + STEP));
     } else if (input != null) {
+      read.add(input);
       String source = input.source().isEmpty() ? "" : "; " + input.source();
       page.paragraph(
           indent, others, head + ", " + input.instrument().words() + source + ", " + input.place());

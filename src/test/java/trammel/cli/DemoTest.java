@@ -146,6 +146,8 @@ class DemoTest {
       skerrow-raised-mildly.build | 0
           caution height.pressure-firm@front-left
           caution steering.set-alignment@front-left
+      skerrow-raised-in-maine.build | 0
+          possibly maine.frame-end-4501-to-7500@vehicle
       skerrow-raised-in-new-jersey.build | 0
           law new-jersey.certificate@vehicle
       skerrow-raised-to-the-stop.build | 3

@@ -131,12 +131,24 @@ class ReadmeTest {
     String sheet = "catalog-demo/builds/skerrow-rub-at-lock.build.yaml";
     shows(
         "    On Skerrow on wheels",
-        "\n### Your own catalog",
+        "\n### What you take for known",
         "rules",
         "read",
         "--book",
         "rules/shop-example",
         "wheel.track-limit",
+        sheet);
+  }
+
+  @Test
+  void whatABookAssumesIsRealOutput() throws IOException {
+    String sheet = "catalog-demo/builds/skerrow-raised-in-maine.build.yaml";
+    shows(
+        "    Assumed, since nobody",
+        "\nA value that",
+        "check",
+        "--book",
+        "rules/shop-example",
         sheet);
   }
 

@@ -99,7 +99,9 @@ final class Sheet {
             new Aims(new AimedLift(UNKNOWN, UNKNOWN), List.of(), null, List.of(), List.of()),
             new Measurements(List.of(), List.of(), List.of(), List.of()),
             waivers,
-            Trial.NONE);
+            Trial.NONE,
+            CATALOG.vehicle("cairnback").orElseThrow(),
+            List.of());
     return Reporter.report(build, judge.judge(List.of(facts)), judge, List.of(), CATALOG, ON);
   }
 
