@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drools.model.Model;
@@ -83,10 +84,22 @@ public final class Judge implements AutoCloseable {
    * @throws IllegalArgumentException if two rules have one id
    */
   public static Judge of(List<Book> books) {
+    return of(books, book -> book);
+  }
+
+  /**
+   * The same for one vehicle: rules and rows that name only others as their condition are known of,
+   * and not in the engine.
+   */
+  static Judge over(String vehicle, List<Book> books) {
+    return of(books, book -> book.over(vehicle));
+  }
+
+  private static Judge of(List<Book> books, UnaryOperator<Book> engaged) {
     List<Model> models = new ArrayList<>(BaseBook.models());
     List<Rule> rules = new ArrayList<>(BaseBook.rules(models));
     for (Book book : books) {
-      models.add(SheetModel.of(book));
+      models.add(SheetModel.of(engaged.apply(book)));
       rules.addAll(rules(book));
     }
     return new Judge(models, rules, books);

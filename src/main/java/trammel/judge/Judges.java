@@ -9,15 +9,15 @@ import trammel.book.Book;
 
 /**
  * All rule books at hand. Which of them judge depends on the vehicle and on where it is registered:
- * for each such set one {@link Judge}, built when it is first asked for; the last few are kept.
- * Safe for several threads; close it when done.
+ * for each vehicle and such set one {@link Judge}, built when it is first asked for; the last few
+ * are kept. Safe for several threads; close it when done.
  */
 public final class Judges implements AutoCloseable {
   private static final int KEPT = 8;
 
   private final List<Book> books;
 
-  /** By the names of their books, the one asked for last at the end. */
+  /** By their books and the vehicle, the one asked for last at the end. */
   private final Map<List<String>, Judge> kept = new LinkedHashMap<>(16, 0.75f, true);
 
   private Judges(List<Book> books) {
@@ -39,11 +39,14 @@ public final class Judges implements AutoCloseable {
   public Judge over(String vehicle, String registeredAt) {
     List<Book> applicable =
         books.stream().filter(book -> book.manifest().appliesTo(vehicle, registeredAt)).toList();
-    List<String> key = applicable.stream().map(Book::name).toList();
+    List<String> key = new ArrayList<>(applicable.stream().map(Book::name).toList());
+    if (!applicable.isEmpty()) {
+      key.add("over " + vehicle);
+    }
     synchronized (kept) {
       Judge judge = kept.get(key);
       if (judge == null) {
-        judge = Judge.of(applicable);
+        judge = Judge.over(vehicle, applicable);
         kept.put(key, judge);
         if (kept.size() > KEPT) {
           // Not shut down: another thread may still be judging by it.
