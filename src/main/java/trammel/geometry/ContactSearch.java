@@ -67,8 +67,8 @@ final class ContactSearch {
   private double uz;
   private int distances;
 
-  /** How many times the error that is allowed for otherwise. */
-  private double coarse = 1;
+  /** Error that is allowed where it is more than {@link #FINE} or {@link #DEEP} (mm). */
+  private double allowed;
 
   ContactSearch(TireSolid tire, Obstacle.Shape shape) {
     halfWidth = tire.coreHalfWidth();
@@ -108,21 +108,21 @@ final class ContactSearch {
 
   /** The least distance at a pose (mm), given as center and axis in the obstacle's coordinates. */
   double gapAt(double[] standing) {
-    return gapAt(standing, 1);
+    return gapAt(standing, 0);
   }
 
   /** The same to {@link #ROUGHLY}: enough to tell where to look closer. */
   double roughGapAt(double[] standing) {
-    return gapAt(standing, ROUGHLY / FINE);
+    return gapAt(standing, ROUGHLY);
   }
 
-  private double gapAt(double[] standing, double coarser) {
+  private double gapAt(double[] standing, double error) {
     patch = null;
     pose = standing;
     distances++;
-    coarse = coarser;
+    allowed = error;
     settle(SHAPE);
-    coarse = 1;
+    allowed = 0;
     return gap;
   }
 
@@ -174,7 +174,7 @@ final class ContactSearch {
     double to = upper[number];
     double near = Math.min(Math.max(at[number], from), to);
     double nearSlope = slopeAt(number, near);
-    double error = number < SHAPE ? COARSE : coarse * (gap < -shoulder ? DEEP : FINE);
+    double error = number < SHAPE ? COARSE : Math.max(allowed, gap < -shoulder ? DEEP : FINE);
     double flat = error / (to - from);
     double step = (to - from) / 16;
     double far = near;
