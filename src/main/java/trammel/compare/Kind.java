@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import trammel.build.MeasuredFile;
 import trammel.derive.Predictions;
-import trammel.quantity.Dimension;
 import trammel.quantity.Quantity;
 import trammel.subject.Subject;
 
@@ -48,13 +47,11 @@ public enum Kind {
           rack -> predictions.caster(rack.at(), rack.adjusted()));
     }
   },
-  /** Toe is set after the work, and a tie rod's length decides it: nothing is predicted of it. */
   TOE("Toe of one wheel, inward positive") {
     @Override
     List<Pair> pairs(MeasuredFile file, Predictions predictions) {
-      Quantity nothing =
-          Predictions.unforetold(Dimension.ANGLE, "toe is what the tie rod is set to");
-      return angles(file, rack -> rack.angles().toe(), rack -> nothing);
+      return angles(
+          file, rack -> rack.angles().toe(), rack -> predictions.toe(rack.at(), rack.adjusted()));
     }
   },
   PRESSURE("Pressures of rams or air springs, at rest") {

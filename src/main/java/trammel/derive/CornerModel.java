@@ -312,10 +312,29 @@ final class CornerModel {
    * The pose with derivatives at one of the ride heights, toe reset; null where it is out of reach.
    */
   @Nullable Pose<Gradient> pose(boolean proposed, List<Double> settings, int height, double toe) {
-    Corner<Gradient> linkage = varied(proposed, settings);
-    WheelTravel<Gradient> travel = WheelTravel.of(linkage, plain(proposed, settings));
-    return travel.at(
-                variables.variable(heights[height]), new Heading.Reset<>(variables.constant(toe)))
+    return pose(
+        varied(proposed, settings),
+        plain(proposed, settings),
+        height,
+        new Heading.Reset<>(variables.constant(toe)));
+  }
+
+  /**
+   * The pose as proposed, straight ahead, with the tie rod left at a length (mm); null where it is
+   * out of reach.
+   */
+  @Nullable Pose<Gradient> steered(List<Double> settings, int height, Gradient tieRod) {
+    Corner<Gradient> linkage = varied(true, settings);
+    return pose(
+        linkage,
+        plain(true, settings),
+        height,
+        new Heading.ByTieRod<>(linkage.tieRodInner(), tieRod));
+  }
+
+  private @Nullable Pose<Gradient> pose(
+      Corner<Gradient> linkage, Corner<Binary64> plain, int height, Heading<Gradient> heading) {
+    return WheelTravel.of(linkage, plain).at(variables.variable(heights[height]), heading)
             instanceof Pose<Gradient> pose
         ? pose
         : null;

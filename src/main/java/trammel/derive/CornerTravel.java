@@ -187,22 +187,40 @@ final class CornerTravel {
       Droop byStrap = new Droop(strap.get().droop(), DroopEnd.STRAP);
       held = limit == DroopLimit.STRAP ? byStrap : sooner(byStrap, held);
     }
-    // The book's damper is known to reach the book's stop or strap.
-    return asBook && strap.isEmpty() ? held : sooner(held, byDamper);
+    return strap.isEmpty() && (asBook || (limit != DroopLimit.DAMPER && reachesFarther()))
+        ? held
+        : sooner(held, byDamper);
   }
 
   /**
-   * How far the wheel hangs at the most. Where nobody has looked what ends its way, plates above a
-   * strut are taken to let it down by all that they are thick: the worst that they can do.
+   * Whether the damper reaches at least as far down as the book's, which is known to reach the
+   * book's stop or strap: it is the same, and what is fitted at its ends brings them together.
+   */
+  private boolean reachesFarther() {
+    Quantity moved = mountsMoved();
+    return equipment.sameAs(book, PartKind.DAMPER) && moved.isKnown() && moved.value() >= 0;
+  }
+
+  /**
+   * How far the wheel hangs at the most. Plates above a strut let it down only where the damper
+   * ends its way. Where nobody has looked what ends it, they are taken to, by all that they are
+   * thick: the worst that they can do; a strap still holds it.
    */
   Quantity farthestHang() {
-    return support.droopLimit() == null && strap().isEmpty()
-        ? HANG.linear(
+    if (support.droopLimit() != null) {
+      return droop().hang();
+    }
+    Quantity byPlates =
+        HANG.linear(
             1,
             axle.droopTravel(),
             1,
-            BY_PLATE.quotient(LENGTH, 1, platesAdded(), axle.springMotionRatio()))
-        : droop().hang();
+            BY_PLATE.quotient(LENGTH, 1, platesAdded(), axle.springMotionRatio()));
+    Droop farthest = new Droop(byPlates, DroopEnd.UNKNOWN);
+    return strap()
+        .map(strap -> sooner(new Droop(strap.droop(), DroopEnd.STRAP), farthest))
+        .orElse(farthest)
+        .hang();
   }
 
   /** What would end the wheel's way down if the damper did not. */

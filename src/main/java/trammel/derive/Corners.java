@@ -302,6 +302,12 @@ final class Corners {
     return List.of(wheel.camber(), wheel.caster());
   }
 
+  /** Toe as proposed with nothing turned, from hard points; empty where they do not give it. */
+  Optional<Quantity> untouchedToe(Position position) {
+    return solvable(position)
+        .flatMap(corner -> corner.alignment().untouchedToe(corner.solved().orElseThrow()));
+  }
+
   private WheelAlignment rack(Position position) {
     return rack(position, printouts(position));
   }

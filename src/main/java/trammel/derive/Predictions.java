@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import trammel.build.Build;
+import trammel.catalog.AlignmentSpec;
 import trammel.catalog.AxleProfile;
 import trammel.fact.Alignment;
 import trammel.fact.Clearance;
@@ -19,6 +20,7 @@ import trammel.fact.RideHeight;
 import trammel.quantity.Constants;
 import trammel.quantity.Dimension;
 import trammel.quantity.Formula;
+import trammel.quantity.Input;
 import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
 import trammel.subject.Position;
@@ -38,6 +40,11 @@ public final class Predictions {
           "gap in the pose measured",
           "gap measured before + change + c_z·(lift now − lift then) − c_z·bump between ± model",
           "StationModel: coefficients by station");
+
+  private static final Formula AS_SET =
+      new Formula("toe as set", "maker's preferred toe ± what his window leaves", "definition");
+
+  private static final String BEAM = "the angles of a beam axle's wheel are not foretold singly";
 
   private static final Formula ABOVE_BOOK =
       new Formula("height above the book's", "height as proposed − book height", "definition");
@@ -114,13 +121,50 @@ public final class Predictions {
         : untouched(position, 1);
   }
 
+  /**
+   * Toe of one wheel (degrees, positive inward) at the proposed height.
+   *
+   * @param adjusted whether it was set anew: the maker's, ± what his window leaves the fitter; else
+   *     as the rack showed it before, and the bump steer since, the tie rod left alone
+   */
+  public Quantity toe(Position position, boolean adjusted) {
+    if (adjusted) {
+      return fact(Alignment.class, Subject.of(position))
+          .map(set -> toeSet(position, profile(position).alignment().toe()))
+          .orElseGet(Predictions::noSetting);
+    }
+    if (profile(position).layout().beam()) {
+      return unforetold(ANGLE, BEAM);
+    }
+    return derivation
+        .corners(position.axle().orElseThrow())
+        .untouchedToe(position)
+        .orElseGet(
+            () -> unforetold(ANGLE, "toe that nobody set anew is foretold from hard points alone"));
+  }
+
+  private static Quantity toeSet(Position position, AlignmentSpec.Window toe) {
+    if (!toe.preferred().isKnown()) {
+      return unforetold(ANGLE, "the maker names no toe to set");
+    }
+    double wanted = toe.preferred().value();
+    // A fitter may stop anywhere in the window; without one, as near as the rack shows.
+    double within =
+        toe.from().isKnown() && toe.to().isKnown()
+            ? Math.max(wanted - toe.from().value(), toe.to().value() - wanted)
+            : Instrument.TOE_RACK.expanded(wanted);
+    String name = "setting of toe, " + position;
+    Input setting = new Input("Predictions", name, 0, "own derivation", Instrument.STATED);
+    return AS_SET.linear(1, toe.preferred(), 1, Quantity.read(name, ANGLE, 0, within, setting));
+  }
+
   private static Quantity noSetting() {
     return unforetold(ANGLE, "the changes leave the alignment of this wheel alone");
   }
 
   private Quantity untouched(Position position, int which) {
     if (profile(position).layout().beam()) {
-      return unforetold(ANGLE, "the angles of a beam axle's wheel are not foretold singly");
+      return unforetold(ANGLE, BEAM);
     }
     List<Quantity> angles = derivation.corners(position.axle().orElseThrow()).untouched(position);
     return angles.isEmpty()

@@ -37,6 +37,13 @@ final class SurveyedAlignment {
           "closed form from hard points, toe reset");
   private static final Formula AFTER =
       new Formula("angle as proposed", "as the rack showed + change + rake", "definition");
+  private static final Formula BUMP_STEER =
+      new Formula(
+          "change of toe by the linkage",
+          "toe at the proposed height − toe as shown",
+          "closed form from hard points; the tie rod keeps its length");
+  private static final Formula TOE_AFTER =
+      new Formula("toe as proposed", "as the rack showed + change", "definition");
   private static final Formula TIE_ROD =
       new Formula(
           "change of the tie rod",
@@ -177,6 +184,24 @@ final class SurveyedAlignment {
         after(shown.camber(), camber.getValue(), camber, null).called("camber with nothing turned"),
         after(shown.caster(), caster.getValue(), caster, rake)
             .called("caster with nothing turned"));
+  }
+
+  /**
+   * Toe of this wheel as proposed with nothing turned, the tie rod as long as it was on the rack:
+   * what the rack showed and the bump steer of the way; empty where that is out of reach.
+   */
+  Optional<Quantity> untouchedToe(Solved solved) {
+    List<Double> nothing = Collections.nCopies(model.ranges().size(), 0.0);
+    Pose<Gradient> pose = model.steered(nothing, PROPOSED, solved.before.tieRodLength());
+    if (pose == null) {
+      return Optional.empty();
+    }
+    Gradient change = pose.toe().subtract(solved.before.toe());
+    return Optional.of(
+        TOE_AFTER
+            .linear(
+                1, shown.toe(), 1, variables.quantity(BUMP_STEER, ANGLE, change.getValue(), change))
+            .called("toe with nothing turned"));
   }
 
   private Quantity after(

@@ -82,8 +82,9 @@ class CompareTest {
   void whatLiesWherePredictedAgrees() {
     assertThat(compare(SHEET, AGREES)).isZero();
     assertThat(words())
-        .startsWith("AGREES. All 11 measured values lie where predicted")
-        .contains("E_n of ISO 13528", "Front left rear mount", "have the last word")
+        .startsWith("AGREES. All 13 measured values lie where predicted")
+        .contains(
+            "E_n of ISO 13528", "Toe of one wheel", "Front left rear mount", "have the last word")
         .doesNotContain("would explain");
     assertThat(err.toString()).isEmpty();
   }

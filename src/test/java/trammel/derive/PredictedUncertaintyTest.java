@@ -16,6 +16,7 @@ import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
 import org.hipparchus.util.Binary64Field;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -112,6 +113,39 @@ class PredictedUncertaintyTest {
         .isCloseTo(2 * deviation(casterChange), withinPercentage(10));
     assertThat(predicted.camber().value()).isCloseTo(mean(camber), within(0.05));
     assertThat(predicted.caster().value()).isCloseTo(mean(caster), within(0.05));
+  }
+
+  /** Toe with nothing turned: the tie rod keeps the length that it had on the rack. */
+  @Test
+  void soDoesToeByBumpSteer() throws IOException {
+    Build build =
+        DemoSheet.of(folder, "skerrow", "changes:\n  - { raise: 30 mm ± 4 mm, at: front }\n");
+    AxleProfile profile = build.vehicle().axle(Axle.FRONT);
+    Derivation derivation = new Derivation(build, DAY);
+    Quantity lift = new HeightFacts(derivation).lift(Position.FRONT_LEFT);
+    Quantity predicted =
+        derivation.corners(Axle.FRONT).untouchedToe(Position.FRONT_LEFT).orElseThrow();
+    var shown = profile.alignment().asSurveyed();
+    List<Double> toe = new ArrayList<>();
+    List<Double> change = new ArrayList<>();
+    for (int i = 0; i < DRAWS; i++) {
+      Map<HardPoint, Vector3D> points = new EnumMap<>(HardPoint.class);
+      profile.linkage().points().forEach((name, point) -> points.put(name, draw(point)));
+      double surveyedToe = draw(shown.toe());
+      DoubleWishbone<Binary64> linkage =
+          DoubleWishbone.of(HardPoints.of(points, draw(shown.camber()), surveyedToe));
+      if (WheelTravel.of(linkage)
+              .at(new Binary64(-draw(lift)), new Heading.ByTieRod<>(linkage.tieRodInner()))
+          instanceof Pose<Binary64> pose) {
+        toe.add(pose.toe().getReal());
+        change.add(pose.toe().getReal() - surveyedToe);
+      }
+    }
+    assertThat(toe).hasSize(DRAWS);
+    assertThat(predicted.expanded()).isCloseTo(2 * deviation(toe), withinPercentage(10));
+    assertThat(predicted.operands().get(1).expanded())
+        .isCloseTo(2 * deviation(change), withinPercentage(10));
+    assertThat(predicted.value()).isCloseTo(mean(toe), within(0.05));
   }
 
   private static double mean(List<Double> values) {

@@ -1,0 +1,133 @@
+package trammel.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import trammel.build.Build;
+import trammel.build.BuildFiles;
+import trammel.catalog.AlignmentSpec.Angles;
+import trammel.catalog.AxleProfile;
+import trammel.catalog.CatalogFiles;
+import trammel.derive.Predictions;
+import trammel.quantity.Absence;
+import trammel.quantity.Quantity;
+import trammel.subject.Axle;
+import trammel.subject.Position;
+
+/** Toe that is foretold of a finished vehicle. */
+class PredictedToeTest {
+  private static final Path DEMO = Path.of("catalog-demo");
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+
+  @TempDir private Path folder;
+
+  private Build build(String vehicle, String text) throws IOException {
+    Path sheet =
+        Files.writeString(
+            folder.resolve("toe.build.yaml"),
+            "build: b\ncatalog: "
+                + DEMO.toAbsolutePath()
+                + "\nvehicle: "
+                + vehicle
+                + "\nchanges:\n"
+                + text);
+    return BuildFiles.read(sheet, CatalogFiles.read(DEMO));
+  }
+
+  private static Build raised(PredictedToeTest test, double lift, String more) throws IOException {
+    return test.build("skerrow", "  - { raise: " + lift + " mm ± 4 mm, at: front }\n" + more);
+  }
+
+  private static String why(Quantity toe) {
+    Absence absence = toe.absence();
+    return absence == null ? "foretold" : absence.reason();
+  }
+
+  /**
+   * Against least squares on the distances alone: tie rod, arms and upright keep their lengths
+   * while the wheel goes down by the lift (own derivation).
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {10, 30, 45})
+  void bumpSteerIsWhatTheDistancesAloneGive(double lift) throws IOException {
+    Build build = raised(this, lift, "");
+    AxleProfile profile = build.vehicle().axle(Axle.FRONT);
+    Angles shown = profile.alignment().asSurveyed();
+    Map<HardPoint, Vector3D> points = new EnumMap<>(HardPoint.class);
+    profile
+        .linkage()
+        .points()
+        .forEach(
+            (name, at) ->
+                points.put(
+                    name, new Vector3D(at.fore().value(), at.out().value(), at.up().value())));
+    Vector3D[] solved =
+        DistanceSolver.wishbones(
+            HardPoints.of(points, shown.camber().value(), shown.toe().value()),
+            -lift,
+            Vector3D.ZERO);
+    Vector3D spindle = solved[4].subtract(solved[3]);
+    double toe = Math.toDegrees(Math.atan2(spindle.getX(), spindle.getY()));
+    Predictions predictions = Predictions.of(build, DAY);
+    assertThat(toe - shown.toe().value()).isGreaterThan(0.005);
+    for (Position wheel : Position.of(Axle.FRONT)) {
+      assertThat(predictions.toe(wheel, false).value()).isCloseTo(toe, within(1e-6));
+    }
+  }
+
+  /** What the rack showed as found is carried on, and its ± with it; own derivation. */
+  @Test
+  void whatTheRackShowedBeforeIsCarriedOn() throws IOException {
+    String rack =
+        """
+        measurements:
+          heights:
+            - { at: front-left, height: 512 mm, state: as-found }
+          alignment:
+            - { at: front-left, height: 512 mm, camber: 0.15°, caster: 3°, toe: 0.38° ± 0.3°, state: as-found }
+        """;
+    double without =
+        Predictions.of(raised(this, 30, ""), DAY).toe(Position.FRONT_LEFT, false).value();
+    Quantity with = Predictions.of(raised(this, 30, rack), DAY).toe(Position.FRONT_LEFT, false);
+    assertThat(with.value()).isCloseTo(without + 0.3, within(0.01));
+    assertThat(with.expanded()).isBetween(0.3, 0.45);
+  }
+
+  /** The demo's window is 0 to 0.16°, 0.08° preferred. */
+  @Test
+  void setAnewItIsTheMakersWithinHisWindow() throws IOException {
+    Quantity toe = Predictions.of(raised(this, 30, ""), DAY).toe(Position.FRONT_RIGHT, true);
+    assertThat(toe.value()).isCloseTo(0.08, within(1e-12));
+    assertThat(toe.expanded()).isCloseTo(0.08, within(1e-12));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "cairnback, front-left, true, names no toe to set",
+    "cairnback, front-left, false, from hard points alone",
+    "cairnback, rear-left, false, beam axle",
+    "cairnback, rear-left, true, leave the alignment of this wheel alone"
+  })
+  void whereNothingForetellsItThatIsSaid(
+      String vehicle, String wheel, boolean adjusted, String said) throws IOException {
+    Build build = build(vehicle, "  - { add: LT-CB-F30, at: front }\n");
+    Position position =
+        Position.running().stream()
+            .filter(p -> p.toString().equals(wheel))
+            .findFirst()
+            .orElseThrow();
+    assertThat(why(Predictions.of(build, DAY).toe(position, adjusted))).contains(said);
+  }
+}
