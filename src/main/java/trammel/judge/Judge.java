@@ -57,7 +57,10 @@ public final class Judge implements AutoCloseable {
   private final KieBase base;
   private final KieSessionsPool pool;
 
-  private Judge(List<Model> models, List<Rule> found, List<Book> books) {
+  /**
+   * @param engaged those of the rules that the engine holds
+   */
+  private Judge(List<Model> models, List<Rule> found, Collection<Rule> engaged, List<Book> books) {
     this.books = List.copyOf(books);
     this.base = KieBaseBuilder.createKieBaseFromModel(models);
     List<Rule> sorted = new ArrayList<>(found);
@@ -68,8 +71,8 @@ public final class Judge implements AutoCloseable {
       }
       rule.replaces().forEach(old -> renamed.put(old, rule));
       judged.addAll(rule.judges());
-      read.addAll(rule.facts());
     }
+    engaged.forEach(rule -> read.addAll(rule.facts()));
     this.pool = base.newKieSessionsPool(Runtime.getRuntime().availableProcessors());
   }
 
@@ -98,11 +101,14 @@ public final class Judge implements AutoCloseable {
   private static Judge of(List<Book> books, UnaryOperator<Book> engaged) {
     List<Model> models = new ArrayList<>(BaseBook.models());
     List<Rule> rules = new ArrayList<>(BaseBook.rules(models));
+    List<Rule> inEngine = new ArrayList<>(rules);
     for (Book book : books) {
-      models.add(SheetModel.of(engaged.apply(book)));
+      Book concerned = engaged.apply(book);
+      models.add(SheetModel.of(concerned));
       rules.addAll(rules(book));
+      inEngine.addAll(rules(concerned));
     }
-    return new Judge(models, rules, books);
+    return new Judge(models, rules, inEngine, books);
   }
 
   /** What the rules of a book say of themselves. */
@@ -124,7 +130,8 @@ public final class Judge implements AutoCloseable {
     for (Model model : BaseBook.models()) {
       model.getRules().stream().filter(rule -> ids.contains(rule.getName())).forEach(some::addRule);
     }
-    return new Judge(List.of(some), BaseBook.rules(List.of(some)), List.of());
+    List<Rule> rules = BaseBook.rules(List.of(some));
+    return new Judge(List.of(some), rules, rules, List.of());
   }
 
   /** Judges facts in a session of the pool. */
