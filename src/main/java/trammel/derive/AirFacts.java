@@ -14,7 +14,7 @@ final class AirFacts {
 
   AirFacts(Derivation derivation) {
     this.derivation = derivation;
-    this.heights = new HeightFacts(derivation);
+    this.heights = derivation.heights();
   }
 
   void add() {

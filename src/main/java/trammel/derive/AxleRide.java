@@ -22,7 +22,7 @@ record AxleRide(Quantity found, Quantity proposed, Quantity change) {
   static final double USUALLY_UNMEASURED = 40;
 
   static AxleRide of(Derivation derivation, Axle axle) {
-    HeightFacts heights = new HeightFacts(derivation);
+    HeightFacts heights = derivation.heights();
     Position left = Position.of(axle, Side.LEFT);
     Position right = Position.of(axle, Side.RIGHT);
     RideChange leftRide = derivation.travel(left);

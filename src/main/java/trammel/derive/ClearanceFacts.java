@@ -56,7 +56,7 @@ final class ClearanceFacts {
   ClearanceFacts(Derivation derivation) {
     this.derivation = derivation;
     this.build = derivation.build;
-    this.heights = new HeightFacts(derivation);
+    this.heights = derivation.heights();
     this.sweptGaps = new SweptGaps(derivation, heights);
     this.envelopes = build.found().registeredAt() == null ? null : new EnvelopeRooms(derivation);
   }

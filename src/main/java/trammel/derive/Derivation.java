@@ -8,7 +8,6 @@ import java.util.Map;
 import trammel.build.Build;
 import trammel.fact.Evidence;
 import trammel.fact.Fact;
-import trammel.quantity.Quantity;
 import trammel.subject.Axle;
 import trammel.subject.Position;
 
@@ -19,14 +18,12 @@ public final class Derivation {
   final Figures figures = new Figures();
   final List<Fact> facts = new ArrayList<>();
 
-  /** Suspension lift at each wheel, worked out once. */
-  final Map<Position, Quantity> lifts = new EnumMap<>(Position.class);
-
   private final Map<Position, WheelEnd> before = new EnumMap<>(Position.class);
   private final Map<Position, WheelEnd> after = new EnumMap<>(Position.class);
   private final Map<Axle, SpringTravel> springs = new EnumMap<>(Axle.class);
   private final Map<Axle, Corners> corners = new EnumMap<>(Axle.class);
   private final VehicleLoads loads;
+  private final HeightFacts heights;
   private final Map<Axle, AxleRide> rides = new EnumMap<>(Axle.class);
   private final Map<Position, RideChange> travels = new EnumMap<>(Position.class);
 
@@ -38,6 +35,7 @@ public final class Derivation {
       before.put(position, new WheelEnd(build.before(position), figures));
       after.put(position, new WheelEnd(build.after(position), figures, build.trial()));
     }
+    this.heights = new HeightFacts(this);
   }
 
   /**
@@ -66,8 +64,8 @@ public final class Derivation {
     Derivation derivation = new Derivation(build, on);
     new HubFacts(derivation).add();
     new TireFacts(derivation).add();
-    new HeightFacts(derivation).add();
-    new LiftClaims(derivation, new HeightFacts(derivation)).add();
+    derivation.heights.add();
+    new LiftClaims(derivation, derivation.heights).add();
     new SpringSeats(derivation).add();
     new LoadFacts(derivation).add();
     new FluidFacts(derivation).add();
@@ -89,6 +87,11 @@ public final class Derivation {
   /** What axles and wheels carry. */
   VehicleLoads loads() {
     return loads;
+  }
+
+  /** How high each corner stands. */
+  HeightFacts heights() {
+    return heights;
   }
 
   WheelEnd before(Position position) {
@@ -116,6 +119,6 @@ public final class Derivation {
 
   /** The corners of an axle, solved once. */
   Corners corners(Axle axle) {
-    return corners.computeIfAbsent(axle, which -> new Corners(this, which, new HeightFacts(this)));
+    return corners.computeIfAbsent(axle, which -> new Corners(this, which, heights));
   }
 }

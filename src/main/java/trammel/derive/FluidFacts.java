@@ -51,7 +51,7 @@ final class FluidFacts {
   FluidFacts(Derivation derivation) {
     this.derivation = derivation;
     this.build = derivation.build;
-    this.heights = new HeightFacts(derivation);
+    this.heights = derivation.heights();
   }
 
   void add() {

@@ -82,7 +82,7 @@ final class HalfShaftFacts {
       HalfShaftProfile shaft = build.vehicle().axle(axle).linkage().halfShaft();
       boolean drop = build.changes(axle, PartKind.DIFFERENTIAL_DROP);
       for (Position position : Position.of(axle)) {
-        Quantity lift = new HeightFacts(derivation).lift(position);
+        Quantity lift = derivation.heights().lift(position);
         // Droop and lock are where they were unless the linkage or its stroke is another.
         boolean farther =
             drop || build.changes(position, PartKind.UPPER_ARM, PartKind.STRUT_TOP_SPACER);

@@ -4,7 +4,9 @@ import static trammel.quantity.Dimension.LENGTH;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trammel.build.Build;
 import trammel.build.BuildSheet.FenderHeight;
@@ -61,6 +63,9 @@ final class HeightFacts {
   private final Derivation derivation;
   private final Build build;
   private final PassiveLedger ledger;
+  private final Map<Position, List<Line>> lines = new EnumMap<>(Position.class);
+  private final Map<Position, List<Line>> linesSinceBook = new EnumMap<>(Position.class);
+  private final Map<Position, Quantity> lifts = new EnumMap<>(Position.class);
 
   HeightFacts(Derivation derivation) {
     this.derivation = derivation;
@@ -117,15 +122,15 @@ final class HeightFacts {
    * together.
    */
   Quantity lift(Position position) {
-    return derivation.lifts.computeIfAbsent(position, this::workedOutLift);
-  }
-
-  private Quantity workedOutLift(Position position) {
-    return sum(lines(position), "suspension lift");
+    return lifts.computeIfAbsent(position, which -> sum(lines(which), "suspension lift"));
   }
 
   /** What the changes add at a corner, line by line. */
   List<Line> lines(Position position) {
+    return lines.computeIfAbsent(position, this::workedOut);
+  }
+
+  private List<Line> workedOut(Position position) {
     AxleProfile axle = axle(position);
     List<Line> lines = new ArrayList<>();
     Quantity raised = build.raised().get(position);
@@ -151,7 +156,7 @@ final class HeightFacts {
                           "rest that goes with the old springs", RID.linear(-1, rest(position)))));
     }
     trial(position, axle, lines);
-    return lines;
+    return List.copyOf(lines);
   }
 
   private void trial(Position position, AxleProfile axle, List<Line> lines) {
@@ -226,9 +231,12 @@ final class HeightFacts {
   }
 
   private List<Line> linesSinceBook(Position position) {
-    return axle(position).heightControlled()
-        ? List.of()
-        : ledger.lines(position, Stage.BOOK, Stage.FOUND);
+    return linesSinceBook.computeIfAbsent(
+        position,
+        which ->
+            axle(which).heightControlled()
+                ? List.of()
+                : ledger.lines(which, Stage.BOOK, Stage.FOUND));
   }
 
   /** What blocks that are fitted already add between frame and body. */

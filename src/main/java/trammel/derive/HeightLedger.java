@@ -77,7 +77,7 @@ public record HeightLedger(List<Corner> corners, List<AxleFigures> axles, AxleLo
   /** The ledger of a build. */
   public static HeightLedger of(Build build, LocalDate on) {
     Derivation derivation = new Derivation(build, on);
-    HeightFacts heights = new HeightFacts(derivation);
+    HeightFacts heights = derivation.heights();
     LoadFacts loads = new LoadFacts(derivation);
     List<Corner> corners = new ArrayList<>();
     for (Position position : Position.running()) {

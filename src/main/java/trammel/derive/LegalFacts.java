@@ -85,7 +85,7 @@ final class LegalFacts {
     this.derivation = derivation;
     this.build = derivation.build;
     this.vehicle = build.vehicle();
-    this.heights = new HeightFacts(derivation);
+    this.heights = derivation.heights();
   }
 
   void add() {

@@ -46,7 +46,7 @@ final class LinkageFacts {
   LinkageFacts(Derivation derivation) {
     this.derivation = derivation;
     this.build = derivation.build;
-    this.heights = new HeightFacts(derivation);
+    this.heights = derivation.heights();
   }
 
   void add() {

@@ -53,7 +53,7 @@ final class LoadFacts {
     this.derivation = derivation;
     this.build = derivation.build;
     this.loads = derivation.loads();
-    this.heights = new HeightFacts(derivation);
+    this.heights = derivation.heights();
   }
 
   void add() {

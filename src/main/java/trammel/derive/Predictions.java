@@ -56,7 +56,7 @@ public final class Predictions {
   private Predictions(Derivation derivation) {
     this.derivation = derivation;
     this.clearance = new ClearanceFacts(derivation);
-    this.heights = new HeightFacts(derivation);
+    this.heights = derivation.heights();
   }
 
   /** The predictions for what a build proposes. */

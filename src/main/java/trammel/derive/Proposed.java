@@ -34,7 +34,7 @@ public record Proposed(
   /** What a build proposes. */
   public static Proposed of(Build build, LocalDate on) {
     Derivation derivation = new Derivation(build, on);
-    HeightFacts heights = new HeightFacts(derivation);
+    HeightFacts heights = derivation.heights();
     List<Quantity> wheelSpacers = new ArrayList<>();
     List<Quantity> springSpacers = new ArrayList<>();
     for (Axle axle : Axle.values()) {

@@ -52,7 +52,7 @@ final class Rake {
   }
 
   private static Quantity raise(Derivation derivation, Position position) {
-    Quantity lift = new HeightFacts(derivation).lift(position);
+    Quantity lift = derivation.heights().lift(position);
     return derivation.build.changes(position, PartKind.TIRE)
         ? RAISED.linear(
             1, lift, 1, derivation.after(position).radius, -1, derivation.before(position).radius)

@@ -26,7 +26,7 @@ record RideChange(Quantity surveyed, Quantity found, Quantity proposed) {
   private static final Quantity NONE = Constants.mm(0).called("travel as surveyed");
 
   static RideChange of(Derivation derivation, Position position) {
-    HeightFacts heights = new HeightFacts(derivation);
+    HeightFacts heights = derivation.heights();
     Quantity book = derivation.build.vehicle().axle(position.axle().orElseThrow()).fenderHeight();
     Quantity found =
         heights

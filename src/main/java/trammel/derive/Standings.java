@@ -23,7 +23,7 @@ final class Standings {
     after = new CornerTravel(build, position, build.after(position));
     RideChange ride = derivation.travel(position);
     liftBefore = LIFT.linear(-1, ride.found());
-    lift = new HeightFacts(derivation).lift(position);
+    lift = derivation.heights().lift(position);
     liftAfter = LIFT.linear(-1, ride.proposed());
   }
 

@@ -43,7 +43,7 @@ final class StopFacts {
 
   void add() {
     for (Position position : Position.running()) {
-      Quantity lift = new HeightFacts(derivation).lift(position);
+      Quantity lift = derivation.heights().lift(position);
       Quantity radius = derivation.after(position).radius;
       Quantity before = derivation.before(position).radius;
       boolean larger =

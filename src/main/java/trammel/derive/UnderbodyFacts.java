@@ -116,7 +116,7 @@ final class UnderbodyFacts {
       signs.add(1.0);
     }
     if (fixed == FixedTo.BODY && after) {
-      terms.add(new HeightFacts(derivation).bodyLift(left(axle)));
+      terms.add(derivation.heights().bodyLift(left(axle)));
       signs.add(1.0);
     }
     if (less != null) {

@@ -324,7 +324,7 @@ final class VehicleFacts {
   }
 
   private void stability() {
-    HeightFacts heights = new HeightFacts(derivation);
+    HeightFacts heights = derivation.heights();
     Quantity lift =
         MEAN_LIFT.linear(
             new double[] {0.5, 0.5, 0.5, 0.5},

@@ -5,6 +5,7 @@ import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Dimension.MASS;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,6 +60,9 @@ final class VehicleLoads {
   private final List<Carried> book;
   private final List<Carried> fitted;
   private final List<Carried> proposed;
+  private final Map<Stage, Map<Axle, Quantity>> axles = new EnumMap<>(Stage.class);
+  private final Map<Stage, Map<Position, Quantity>> wheels = new EnumMap<>(Stage.class);
+  private final Map<Stage, Quantity> gross = new EnumMap<>(Stage.class);
 
   /** A mass and where it is: before the front axle positive, toward the left positive (mm). */
   record Carried(String name, Quantity mass, Quantity fore, Quantity out) {}
@@ -140,6 +144,12 @@ final class VehicleLoads {
 
   /** What the axle carries (kg). */
   Quantity axle(Axle axle, Stage stage) {
+    return axles
+        .computeIfAbsent(stage, key -> new EnumMap<>(Axle.class))
+        .computeIfAbsent(axle, which -> workedOut(which, stage));
+  }
+
+  private Quantity workedOut(Axle axle, Stage stage) {
     Quantity bookLoad = build.vehicle().axle(axle).bookLoad();
     if (stage == Stage.BOOK) {
       return bookLoad;
@@ -160,11 +170,18 @@ final class VehicleLoads {
 
   /** What the vehicle weighs (kg). */
   Quantity gross(Stage stage) {
-    return GROSS.linear(1, axle(Axle.FRONT, stage), 1, axle(Axle.REAR, stage));
+    return gross.computeIfAbsent(
+        stage, at -> GROSS.linear(1, axle(Axle.FRONT, at), 1, axle(Axle.REAR, at)));
   }
 
   /** What a wheel carries (kg). */
   Quantity wheel(Position position, Stage stage) {
+    return wheels
+        .computeIfAbsent(stage, key -> new EnumMap<>(Position.class))
+        .computeIfAbsent(position, which -> workedOut(which, stage));
+  }
+
+  private Quantity workedOut(Position position, Stage stage) {
     Axle axle = position.axle().orElseThrow();
     double left = position.side().orElseThrow() == Side.LEFT ? 1 : -1;
     List<Quantity> terms = new ArrayList<>();
