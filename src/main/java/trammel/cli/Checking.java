@@ -15,7 +15,7 @@ import trammel.build.Build;
 import trammel.build.BuildFiles;
 import trammel.catalog.Catalog;
 import trammel.catalog.CatalogFiles;
-import trammel.derive.Derivation;
+import trammel.derive.Derivations;
 import trammel.judge.Judge;
 import trammel.judge.Judgement;
 import trammel.judge.Judges;
@@ -27,6 +27,7 @@ final class Checking implements AutoCloseable {
   private final @Nullable Path catalogFolder;
   private final LocalDate on;
   private final BookShelf shelf;
+  private final Derivations derivations;
 
   /** By the place whose law they hold. */
   private final Map<String, Taken> taken = new HashMap<>();
@@ -48,6 +49,7 @@ final class Checking implements AutoCloseable {
     this.catalogFolder = catalogFolder;
     this.on = on;
     this.shelf = shelf;
+    this.derivations = new Derivations(on);
   }
 
   /**
@@ -59,7 +61,7 @@ final class Checking implements AutoCloseable {
     Catalog catalog = catalog(file);
     Build build = read(file);
     Judge judge = judge(build);
-    Judgement judgement = judge.judge(Derivation.evidence(build, on));
+    Judgement judgement = judge.judge(derivations.evidence(build));
     return new Checked(
         build,
         judge,

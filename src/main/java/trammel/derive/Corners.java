@@ -47,11 +47,6 @@ final class Corners {
   private final AxleProfile profile;
   private final HeightFacts heights;
 
-  /** The values that were solved for last: both sides are often alike. */
-  private List<Double> solvedFor = List.of();
-
-  private Optional<SurveyedAlignment.Solved> solved = Optional.empty();
-  private Optional<CornerPoses> poses = Optional.empty();
   private final Map<Position, Optional<Surveyed>> solvable = new EnumMap<>(Position.class);
   private final Map<Position, CornerModel> models = new EnumMap<>(Position.class);
 
@@ -63,13 +58,32 @@ final class Corners {
     this.heights = heights;
   }
 
-  /** A corner solved from hard points. */
+  /**
+   * What is the same for all corners of the same numbers, as left and right mostly are; both empty
+   * where the linkage does not reach the proposed height.
+   */
+  record Solution(Optional<SurveyedAlignment.Solved> solved, Optional<CornerPoses> poses) {}
+
+  /**
+   * A corner solved from hard points.
+   *
+   * @param key the numbers that the solution follows from
+   */
   record Surveyed(
       CornerModel model,
       Variables variables,
       SurveyedAlignment alignment,
-      Optional<SurveyedAlignment.Solved> solved,
-      Optional<CornerPoses> poses) {}
+      Surveys.CornerKey key,
+      Solution solution) {
+
+    Optional<SurveyedAlignment.Solved> solved() {
+      return solution.solved;
+    }
+
+    Optional<CornerPoses> poses() {
+      return solution.poses;
+    }
+  }
 
   /** The alignment of a wheel at the depth at which it is known. */
   WheelAlignment alignment(Position position) {
@@ -104,16 +118,25 @@ final class Corners {
             : model.variables().again("right", model.shared());
     SurveyedAlignment alignment =
         new SurveyedAlignment(model, variables, angles(shown), profile.alignment(), rake);
+    Angles rack = angles(shown);
     List<Double> values = new ArrayList<>(model.variables().values());
     values.add(rake.value());
-    values.add(angles(shown).camber().value());
-    values.add(angles(shown).caster().value());
-    if (!values.equals(solvedFor)) {
-      solved = alignment.solve();
-      poses = solved.map(found -> new CornerPoses(model, found));
-      solvedFor = values;
-    }
-    return new Surveyed(model, variables, alignment, solved, poses);
+    values.add(rack.camber().value());
+    values.add(rack.caster().value());
+    values.add(rack.toe().isKnown() ? rack.toe().value() : Double.NaN);
+    Surveys.CornerKey key =
+        new Surveys.CornerKey(axle, newArm(position) != null, model.ranges(), values);
+    return new Surveyed(
+        model,
+        variables,
+        alignment,
+        key,
+        derivation.surveys.corner(
+            key,
+            () -> {
+              Optional<SurveyedAlignment.Solved> solved = alignment.solve();
+              return new Solution(solved, solved.map(found -> new CornerPoses(model, found)));
+            }));
   }
 
   /**

@@ -15,12 +15,12 @@ import trammel.subject.Position;
 public final class Derivation {
   final Build build;
   final LocalDate on;
+  final Surveys surveys;
   final Figures figures = new Figures();
   final List<Fact> facts = new ArrayList<>();
 
   private final Map<Position, WheelEnd> before = new EnumMap<>(Position.class);
   private final Map<Position, WheelEnd> after = new EnumMap<>(Position.class);
-  private final Map<Axle, SpringTravel> springs = new EnumMap<>(Axle.class);
   private final Map<Axle, Corners> corners = new EnumMap<>(Axle.class);
   private final VehicleLoads loads;
   private final HeightFacts heights;
@@ -28,6 +28,11 @@ public final class Derivation {
   private final Map<Position, RideChange> travels = new EnumMap<>(Position.class);
 
   Derivation(Build build, LocalDate on) {
+    this(build, on, new Surveys(build.vehicle()));
+  }
+
+  private Derivation(Build build, LocalDate on, Surveys surveys) {
+    this.surveys = surveys;
     this.build = build;
     this.on = on;
     this.loads = new VehicleLoads(build);
@@ -44,7 +49,7 @@ public final class Derivation {
    * @param on the day it is checked, for ages
    */
   public static List<Fact> facts(Build build, LocalDate on) {
-    return List.copyOf(whole(build, on).facts);
+    return new Derivations(on).facts(build);
   }
 
   /**
@@ -53,15 +58,17 @@ public final class Derivation {
    * @param on the day it is checked, for ages
    */
   public static Evidence evidence(Build build, LocalDate on) {
-    List<Fact> facts = facts(build, on);
-    return build.assumed().isEmpty()
-        ? Evidence.of(facts)
-        : new Evidence(facts, facts(build.withoutAssumed(), on), build.assumed());
+    return new Derivations(on).evidence(build);
   }
 
   /** A build with all its facts worked out. */
   static Derivation whole(Build build, LocalDate on) {
-    Derivation derivation = new Derivation(build, on);
+    return whole(build, on, new Surveys(build.vehicle()));
+  }
+
+  /** The same with what surveys of the build's vehicle have said before. */
+  static Derivation whole(Build build, LocalDate on, Surveys surveys) {
+    Derivation derivation = new Derivation(build, on, surveys);
     new HubFacts(derivation).add();
     new TireFacts(derivation).add();
     derivation.heights.add();
@@ -104,7 +111,7 @@ public final class Derivation {
 
   /** How the seats of an axle's springs part over its travel. */
   SpringTravel springs(Axle axle) {
-    return springs.computeIfAbsent(axle, which -> new SpringTravel(build.vehicle().axle(which)));
+    return surveys.springs(axle);
   }
 
   /** Where a wheel stands in its suspension, worked out once. */

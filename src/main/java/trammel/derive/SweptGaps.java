@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
@@ -73,7 +74,6 @@ final class SweptGaps {
 
   private final Derivation derivation;
   private final HeightFacts heights;
-  private final Map<List<Double>, Found> known = new HashMap<>();
 
   SweptGaps(Derivation derivation, HeightFacts heights) {
     this.derivation = derivation;
@@ -89,12 +89,11 @@ final class SweptGaps {
    */
   record Swept(Quantity gap, Quantity change, String pose, String surface) {}
 
-  /** What was found in numbers for one wheel: the closest approach at each station. */
-  private record Found(
-      Map<Station, ClosestApproach> now,
-      Map<Station, ClosestApproach> then,
-      Map<Station, SurveyedShape> shapes,
-      Map<Station, Pose<Gradient>> poses) {}
+  /** The closest approach at each station, and the shape that it is to. */
+  record Near(Map<Station, ClosestApproach> approaches, Map<Station, SurveyedShape> shapes) {}
+
+  /** What was found in numbers for one wheel: as proposed, as found, and the deciding poses. */
+  record Found(Near now, Near then, Map<Station, Pose<Gradient>> poses) {}
 
   /** Every surveyed station of a wheel; none where the corner, or what bounds it, is not known. */
   Map<Station, Swept> at(Position position, AxleProfile axle) {
@@ -115,15 +114,16 @@ final class SweptGaps {
         || !needed.stream().allMatch(Quantity::isKnown)) {
       return Map.of();
     }
-    List<Double> key = new ArrayList<>(corner.get().model().variables().values());
-    needed.forEach(quantity -> key.add(quantity.value()));
-    key.add(raised.value());
+    List<Double> values = new ArrayList<>();
+    needed.forEach(quantity -> values.add(quantity.value()));
+    values.add(raised.value());
     boolean touched = derivation.corners(position.axle().orElseThrow()).touched();
     Found found =
-        known.computeIfAbsent(
-            key, k -> find(corner.get(), axle, now, then, book.value(), raised.value(), touched));
+        derivation.surveys.gaps(
+            new Surveys.GapKey(corner.get().key(), touched, values),
+            () -> find(corner.get(), axle, now, then, book.value(), raised.value(), touched));
     Map<Station, Swept> swept = new EnumMap<>(Station.class);
-    found.now.forEach(
+    found.now.approaches.forEach(
         (station, approach) ->
             swept.put(
                 station,
@@ -131,7 +131,7 @@ final class SweptGaps {
     return swept;
   }
 
-  private static Found find(
+  private Found find(
       Corners.Surveyed corner,
       AxleProfile axle,
       WheelEnd now,
@@ -141,30 +141,37 @@ final class SweptGaps {
       boolean touched) {
     CornerModel model = corner.model();
     CornerPoses corners = corner.poses().orElseThrow();
-    List<Station> stations = new ArrayList<>();
-    List<SurveyedShape> shapes = new ArrayList<>();
-    List<SurveyedShape> shapesThen = new ArrayList<>();
-    axle.stations()
-        .forEach(
-            (station, profile) -> {
-              shapes.addAll(shapes(profile, raised));
-              List<SurveyedShape> unraised = shapes(profile, 0);
-              shapesThen.addAll(unraised);
-              unraised.forEach(shape -> stations.add(station));
-            });
-    WheelSweep proposed = new WheelSweep(model, corners, touched, book - now.offset.value());
-    WheelSweep found = new WheelSweep(model, corners, false, book - then.offset.value());
-    Map<Station, SurveyedShape> closest = new EnumMap<>(Station.class);
-    Map<Station, ClosestApproach> nearNow = sweep(proposed, now, stations, shapes, closest);
     boolean same =
         now.radius.value() == then.radius.value()
             && now.width.value() == then.width.value()
             && now.offset.value() == then.offset.value()
             && raised == 0
             && !touched;
-    Map<Station, ClosestApproach> nearThen =
-        same ? nearNow : sweep(found, then, stations, shapesThen, new EnumMap<>(Station.class));
-    return new Found(nearNow, nearThen, closest, poses(model, corners, touched, nearNow));
+    Supplier<Near> asFound =
+        () ->
+            sweep(new WheelSweep(model, corners, false, book - then.offset.value()), axle, then, 0);
+    Near nearThen =
+        derivation.surveys.asFound(
+            new Surveys.SweepKey(
+                corner.key().axle(),
+                List.of(
+                    corners.tieRod(false).getValue(),
+                    model.end(CornerModel.BUMP),
+                    model.end(CornerModel.DROOP),
+                    model.end(CornerModel.LOCK),
+                    then.radius.value(),
+                    then.width.value(),
+                    book - then.offset.value())),
+            asFound);
+    Near nearNow =
+        same
+            ? nearThen
+            : sweep(
+                new WheelSweep(model, corners, touched, book - now.offset.value()),
+                axle,
+                now,
+                raised);
+    return new Found(nearNow, nearThen, poses(model, corners, touched, nearNow.approaches));
   }
 
   /** The shapes of a station; none where a value of one is missing, for it may be the nearest. */
@@ -178,24 +185,29 @@ final class SweptGaps {
         .stream().map((Shape shape) -> SurveyedShape.of(shape, fixedTo, raised)).toList();
   }
 
-  private static Map<Station, ClosestApproach> sweep(
-      WheelSweep sweep,
-      WheelEnd wheel,
-      List<Station> stations,
-      List<SurveyedShape> shapes,
-      Map<Station, SurveyedShape> closest) {
+  private static Near sweep(WheelSweep sweep, AxleProfile axle, WheelEnd wheel, double raised) {
     Map<Station, ClosestApproach> least = new EnumMap<>(Station.class);
+    Map<Station, SurveyedShape> closest = new EnumMap<>(Station.class);
     Optional<SweepRange> range = sweep.range();
-    if (range.isEmpty()) {
-      return least;
-    }
+    List<Station> stations = new ArrayList<>();
+    List<SurveyedShape> shapes = new ArrayList<>();
+    axle.stations()
+        .forEach(
+            (station, profile) -> {
+              for (SurveyedShape shape : shapes(profile, raised)) {
+                stations.add(station);
+                shapes.add(shape);
+              }
+            });
     List<ClosestApproach> approaches =
-        SteeringSweep.sweep(
-                new TireSolid(wheel.radius.value(), wheel.width.value(), SHOULDER.value()),
-                sweep,
-                range.get(),
-                shapes.stream().map(SurveyedShape::obstacle).toList())
-            .approaches();
+        range.isEmpty()
+            ? List.of()
+            : SteeringSweep.sweep(
+                    new TireSolid(wheel.radius.value(), wheel.width.value(), SHOULDER.value()),
+                    sweep,
+                    range.get(),
+                    shapes.stream().map(SurveyedShape::obstacle).toList())
+                .approaches();
     for (int i = 0; i < approaches.size(); i++) {
       ClosestApproach before = least.get(stations.get(i));
       if (before == null || approaches.get(i).gap() < before.gap()) {
@@ -203,7 +215,7 @@ final class SweptGaps {
         closest.put(stations.get(i), shapes.get(i));
       }
     }
-    return least;
+    return new Near(least, closest);
   }
 
   /**
@@ -274,12 +286,12 @@ final class SweptGaps {
     List<Quantity> operands = new ArrayList<>();
     add(operands, corner.variables(), LENGTH, pose.wheelCenter());
     add(operands, corner.variables(), RATIO, pose.spindle());
-    SurveyedShape shape = found.shapes.get(station);
+    SurveyedShape shape = found.now.shapes.get(station);
     operands.addAll(shape.place(approach.onSurveyed(), raised));
     operands.addAll(List.of(now.radius, now.width, SHOULDER, outboard));
     double[] partials = partials(approach, operands);
     Quantity gap = GAP.of(LENGTH, approach.gap(), partials, operands.toArray(Quantity[]::new));
-    ClosestApproach before = found.then.getOrDefault(station, approach);
+    ClosestApproach before = found.then.approaches.getOrDefault(station, approach);
     double[] tire = {
       partials[9], -partials[9], partials[10], -partials[10], -partials[12], partials[12]
     };

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.Trial;
-import trammel.derive.Derivation;
+import trammel.derive.Derivations;
 import trammel.derive.Proposed;
 import trammel.judge.Finding;
 import trammel.judge.Judge;
@@ -28,12 +28,12 @@ public final class Limits {
 
   private final Build build;
   private final Judge judge;
-  private final LocalDate on;
+  private final Derivations derivations;
 
   private Limits(Build build, Judge judge, LocalDate on) {
     this.build = build;
     this.judge = judge;
-    this.on = on;
+    this.derivations = new Derivations(on);
   }
 
   /** Something that may be had larger or smaller. */
@@ -157,7 +157,7 @@ public final class Limits {
   }
 
   private Map<String, Finding> deciding(Trial trial) {
-    return judge.judge(Derivation.evidence(build.trying(trial), on)).findings().stream()
+    return judge.judge(derivations.evidence(build.trying(trial))).findings().stream()
         .filter(Finding::decides)
         .collect(
             Collectors.toMap(

@@ -19,7 +19,7 @@ import trammel.catalog.Part;
 import trammel.catalog.PartKind;
 import trammel.catalog.WheelPart.Tire;
 import trammel.catalog.WheelPart.Wheel;
-import trammel.derive.Derivation;
+import trammel.derive.Derivations;
 import trammel.fact.Fact;
 import trammel.fact.FluidLoad;
 import trammel.judge.Finding;
@@ -43,7 +43,7 @@ public final class Remedies {
   private final Build build;
   private final Judge judge;
   private final Catalog catalog;
-  private final LocalDate on;
+  private final Derivations derivations;
   private final Set<String> deciding;
   private final Map<String, Set<String>> tried = new HashMap<>();
   private final Fitting trial;
@@ -58,7 +58,7 @@ public final class Remedies {
     this.build = build;
     this.judge = judge;
     this.catalog = catalog;
-    this.on = on;
+    this.derivations = new Derivations(on);
     this.deciding = deciding(judgement);
     this.trial = new Fitting(build);
   }
@@ -112,8 +112,7 @@ public final class Remedies {
         if (part.kind() == kind
             && trial.suits(part, at)
             && settles(finding, judged(List.of(part), at))) {
-          PressureRemedies.left(
-                  part, finding, Derivation.facts(trial.fitted(List.of(part), at), on))
+          PressureRemedies.left(part, finding, derivations.facts(trial.fitted(List.of(part), at)))
               .ifPresent(all::add);
         }
       }
@@ -201,7 +200,7 @@ public final class Remedies {
   private Set<String> judged(List<Part> parts, List<Position> at) {
     return tried.computeIfAbsent(
         parts.stream().map(Part::number).collect(Collectors.joining("+")) + at,
-        key -> deciding(judge.judge(Derivation.evidence(trial.fitted(parts, at), on))));
+        key -> deciding(judge.judge(derivations.evidence(trial.fitted(parts, at)))));
   }
 
   private static Set<String> deciding(Judgement judgement) {

@@ -1,0 +1,49 @@
+package trammel.derive;
+
+import java.time.LocalDate;
+import java.util.IdentityHashMap;
+import java.util.List;
+import trammel.build.Build;
+import trammel.catalog.VehicleProfile;
+import trammel.fact.Evidence;
+import trammel.fact.Fact;
+
+/**
+ * Derives builds one after another, as a search for a remedy or a limit does: what the vehicle's
+ * surveys say is worked out once for all that ask alike. The facts are those that each build would
+ * have alone. For one thread at a time.
+ */
+public final class Derivations {
+  /** Profiles at once: as given, and with what books assume, of a vehicle or two. */
+  private static final int MOST = 4;
+
+  private final LocalDate on;
+  private final IdentityHashMap<VehicleProfile, Surveys> surveys = new IdentityHashMap<>();
+
+  /**
+   * @param on the day the builds are checked, for ages
+   */
+  public Derivations(LocalDate on) {
+    this.on = on;
+  }
+
+  /** The facts of a build. */
+  public List<Fact> facts(Build build) {
+    return List.copyOf(Derivation.whole(build, on, surveys(build.vehicle())).facts);
+  }
+
+  /** The facts of a build, and the same without what rule books assume. */
+  public Evidence evidence(Build build) {
+    List<Fact> facts = facts(build);
+    return build.assumed().isEmpty()
+        ? Evidence.of(facts)
+        : new Evidence(facts, facts(build.withoutAssumed()), build.assumed());
+  }
+
+  private Surveys surveys(VehicleProfile vehicle) {
+    if (surveys.size() == MOST && !surveys.containsKey(vehicle)) {
+      surveys.clear();
+    }
+    return surveys.computeIfAbsent(vehicle, Surveys::new);
+  }
+}

@@ -1,0 +1,77 @@
+package trammel.derive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import trammel.build.Build;
+import trammel.build.Trial;
+import trammel.fact.Fact;
+import trammel.fact.ToeThread;
+
+/** Builds derived one after another have the facts that each has alone (own derivation). */
+final class DerivationsTest {
+  private static final List<String> SHEETS =
+      List.of(
+          "skerrow-raised-with-arms",
+          "skerrow-raised-mildly",
+          "skerrow-rub-at-lock",
+          "skerrow-worn-fronts",
+          "skerrow-raised-with-spacers",
+          "stonecrop-raised",
+          "linnhope-taller");
+
+  @TempDir private Path folder;
+
+  @Test
+  void whatIsSharedChangesNoFact() {
+    List<Build> builds = new ArrayList<>();
+    for (String sheet : SHEETS) {
+      Build build = DemoSheet.demo(sheet);
+      builds.add(build);
+      builds.add(build.trying(new Trial(12, 0, 0, 0, 0, 0, 0)));
+      builds.add(build.trying(new Trial(0, 0, -6, 0, 0, 0, 0)));
+      builds.add(build.trying(new Trial(0, 0, 0, 0, 3, 4, 0)));
+    }
+    // Fixed, so that a failure comes again: no order may matter.
+    Random random = new Random(20261126);
+    Derivations derivations = new Derivations(DemoSheet.DAY);
+    for (int i = 0; i < 2 * builds.size(); i++) {
+      Build build = builds.get(random.nextInt(builds.size()));
+      assertThat(told(derivations.facts(build)))
+          .isEqualTo(told(Derivation.facts(build, DemoSheet.DAY)));
+    }
+  }
+
+  private static List<String> told(List<Fact> facts) {
+    return facts.stream().map(Fact::toString).toList();
+  }
+
+  @Test
+  void sidesThatDifferInToeAloneTurnTheirTieRodsEachAsFar() throws IOException {
+    assertThat(turns("0.10", "0.60").get(1)).isEqualTo(turns("0.60", "0.60").get(1));
+    assertThat(turns("0.10", "0.60").get(0)).isNotEqualTo(turns("0.10", "0.60").get(1));
+  }
+
+  /** What the left and the right tie rod are turned by. */
+  private List<String> turns(String left, String right) throws IOException {
+    String printout =
+        "    - { at: front-%s, height: 512 mm, camber: 0.1°, caster: 3°, toe: %s°,"
+            + " state: as-found }%n";
+    Build build =
+        DemoSheet.of(
+            folder,
+            "skerrow",
+            "changes:\n  - { raise: 20 mm, at: front }\nmeasurements:\n  alignment:\n"
+                + printout.formatted("left", left)
+                + printout.formatted("right", right));
+    return DemoSheet.facts(build, ToeThread.class).stream()
+        .map(thread -> thread.change().toString())
+        .toList();
+  }
+}
