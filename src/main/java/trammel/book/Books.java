@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import trammel.book.SheetFile.RuleEntry;
 import trammel.catalog.AssumedValue;
 import trammel.read.Binder;
 import trammel.read.MapNode;
@@ -186,8 +187,7 @@ public final class Books {
             "Make several books of it, each for its vehicles.");
         return null;
       }
-      RuleReader reader = new RuleReader(manifest, problems);
-      sheet.get().rules().forEach(entry -> add(rules, reader.read(entry)));
+      rules(sheet.get().rules(), manifest, rules);
       TableReader table = new TableReader(manifest, folder, problems);
       sheet.get().tables().forEach(entry -> add(tables, table.read(entry)));
       DefaultReader value = new DefaultReader(manifest, problems);
@@ -195,6 +195,24 @@ public final class Books {
     }
     once(defaults);
     return new Book(manifest, rules, tables, defaults);
+  }
+
+  private record Read(@Nullable SheetRule rule, Problems problems) {}
+
+  /** Rules do not ask of each other yet: each is read for itself, with problems of its own. */
+  private void rules(List<RuleEntry> entries, Manifest manifest, List<SheetRule> into) {
+    List<Read> each =
+        entries.parallelStream()
+            .map(
+                entry -> {
+                  Problems its = new Problems();
+                  return new Read(new RuleReader(manifest, its).read(entry), its);
+                })
+            .toList();
+    for (Read one : each) {
+      problems.addAll(one.problems());
+      add(into, one.rule());
+    }
   }
 
   /** Two defaults of one book for one value are a mistake, even where they agree. */

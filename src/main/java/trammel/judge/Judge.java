@@ -105,8 +105,9 @@ public final class Judge implements AutoCloseable {
     for (Book book : books) {
       Book concerned = engaged.apply(book);
       models.add(SheetModel.of(concerned));
-      rules.addAll(rules(book));
-      inEngine.addAll(rules(concerned));
+      List<Rule> its = rules(book);
+      rules.addAll(its);
+      inEngine.addAll(concerned.equals(book) ? its : rules(concerned));
     }
     return new Judge(models, rules, inEngine, books);
   }
