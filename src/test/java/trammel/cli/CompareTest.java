@@ -153,8 +153,8 @@ class CompareTest {
         .isCloseTo(score, org.assertj.core.api.Assertions.within(1e-5));
     assertThat(compare("--csv", SHEET, SAGGED)).isEqualTo(4);
     List<String> rows = out.toString().lines().toList();
-    assertThat(rows).hasSize(6).allSatisfy(row -> assertThat(row.split(",", -1)).hasSize(10));
-    assertThat(rows.get(3)).startsWith("pressure,front-left,,kPa,8650.0000,").endsWith(",no");
+    assertThat(rows).hasSize(6).allSatisfy(row -> assertThat(row.split(",", -1)).hasSize(12));
+    assertThat(rows.get(3)).startsWith("pressure,front-left,,kPa,8650.0000,").endsWith(",no,,");
   }
 
   @Test
