@@ -51,7 +51,8 @@ public record Assumed(
         .toList();
   }
 
-  private static Assumed of(AssumedValue value) {
+  /** What a book gives, whether or not some vehicle wants it. */
+  static Assumed of(AssumedValue value) {
     return new Assumed(
         value.key(),
         value.is().name(),
