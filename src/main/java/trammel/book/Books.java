@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import trammel.book.SheetFile.RuleEntry;
@@ -75,10 +77,13 @@ public final class Books {
    * what books must not do to each other, is left out and told; the others are as without it.
    *
    * @param law the books of the law that are taken besides
-   * @param known the rules that are in force whatever books are read
+   * @param known finds the rules that are in force whatever books are read; asked once, side by
+   *     side with the reading
    * @throws trammel.read.UnreadableFile if a book that is named, or one of the law, cannot be read
    */
-  public static Shelved read(BookShelf shelf, List<BookFolder> law, Collection<KnownRule> known) {
+  public static Shelved read(
+      BookShelf shelf, List<BookFolder> law, Supplier<Collection<KnownRule>> known) {
+    CompletableFuture<Collection<KnownRule>> inForce = CompletableFuture.supplyAsync(known);
     Problems problems = new Problems();
     List<Book> asked = new ArrayList<>();
     for (BookFolder folder : Stream.concat(shelf.named().stream(), law.stream()).toList()) {
@@ -100,7 +105,7 @@ public final class Books {
         unread.add(new Unread(folder.shownAs(), reader.manifest, its.sorted()));
       }
     }
-    agree(asked, own, unread, known);
+    agree(asked, own, unread, inForce.join());
     List<Book> books = new ArrayList<>(own.values());
     books.addAll(asked);
     return new Shelved(books, unread);
