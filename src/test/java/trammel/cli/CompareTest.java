@@ -157,6 +157,26 @@ class CompareTest {
     assertThat(rows.get(3)).startsWith("pressure,front-left,,kPa,8650.0000,").endsWith(",no,,");
   }
 
+  /** A vehicle with neither a printout nor hard points: its camber is not foretold. */
+  @Test
+  void whatNothingForetellsStandsInTheTableWithTheReason() throws IOException {
+    String measured =
+        write(
+            "m.measured.yaml",
+            """
+            measured: after
+            on: 2026-11-20
+            source: the shop's own sheet
+            alignment:
+              - { at: front-left, camber: 0.75° }
+            """);
+    assertThat(compare("--csv", "catalog-demo/builds/cairnback-same-size.build.yaml", measured))
+        .isEqualTo(4);
+    assertThat(out.toString().lines().skip(1))
+        .containsExactly(
+            "camber,front-left,nothing turned,°,0.7500,0.1000,,,,,no printout of this wheel,");
+  }
+
   @Test
   void theOverlayIsUsedInPlaceOfTheProfile() throws IOException {
     String sheet = write("s.build.yaml", PLATES);

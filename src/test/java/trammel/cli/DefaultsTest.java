@@ -241,6 +241,21 @@ class DefaultsTest {
         .allSatisfy(row -> assertThat(row.getField(last)).isEmpty());
   }
 
+  /** Without the ratio nobody knows what a spacer on the spring gives; assumed, all is known. */
+  @Test
+  void aRowOfATableSaysWhyAValueIsMissing() throws IOException {
+    Path profile = catalog.resolve("vehicles/stonecrop.vehicle.yaml");
+    Files.writeString(
+        profile, Files.readString(profile).replace("  spring-motion-ratio: 0.9\n", ""));
+    run(List.of(), "heights", "--csv", sheet);
+    assertThat(out.toString())
+        .contains("front-left,height,it stands at,mm,520.0000,5.0000,,,not stated in " + profile)
+        .contains(" at front.spring-motion-ratio,\n");
+    String book = book("seen", "stonecrop", assumes("front.spring-motion-ratio", "0.8 ± 0.1"));
+    run(List.of(book), "heights", "--csv", sheet);
+    assertThat(out.toString()).doesNotContain("not stated in");
+  }
+
   @Test
   void everyRowOfAComparisonAsTableShowsWhatItsPredictionsMayRestOn() {
     run(
