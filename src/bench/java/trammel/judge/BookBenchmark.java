@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;
@@ -27,26 +25,6 @@ import trammel.fact.Fact;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class BookBenchmark {
-  private static final int RULES = 1000;
-  private static final String RULE =
-      """
-        - rule: shop.room-%d
-          title: Some room stays
-          kind: caution
-          says: "{value} is left at the {station}."
-          reason: Mud packs.
-          source: common practice
-          since: 1.0
-          about: clearance
-          where: { value: clearance.station, is: %s }
-          demands: { value: clearance.gap, at-least: %d mm }
-          cases:
-            - { case: close, clearance: { station: arch, gap: 1 mm }, expects: caution }
-            - { case: far, clearance: { station: arch, gap: 999 mm }, expects: nothing }
-            - { case: about, clearance: { station: arch, gap: 9 mm ± 9 mm }, expects: nothing }
-            - { case: absent, clearance: { station: arch }, expects: possibly caution }
-      """;
-
   private TestBook written;
   private List<Book> books;
   private List<Fact> facts;
@@ -57,13 +35,8 @@ public class BookBenchmark {
 
   @Setup
   public void read() {
-    List<String> stations = List.of("arch", "liner", "rear-mount", "frame-rail");
-    String sheet =
-        IntStream.range(0, RULES)
-            .mapToObj(i -> String.format(RULE, i, stations.get(i % 4), i % 50))
-            .collect(Collectors.joining("", "rules:\n", ""));
     written =
-        TestBook.shop("thousand", sheet)
+        TestBook.shop("thousand", ThousandRules.sheet(0))
             .manifest("vocabulary", "vehicles: [elsewhere]\nvocabulary");
     books = TestBook.read(written);
     Build build =

@@ -7,8 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import trammel.book.SheetFile.RuleEntry;
 import trammel.catalog.AssumedValue;
 import trammel.read.Binder;
 import trammel.read.MapNode;
@@ -74,10 +77,13 @@ public final class Books {
    * what books must not do to each other, is left out and told; the others are as without it.
    *
    * @param law the books of the law that are taken besides
-   * @param known the rules that are in force whatever books are read
+   * @param known finds the rules that are in force whatever books are read; asked once, side by
+   *     side with the reading
    * @throws trammel.read.UnreadableFile if a book that is named, or one of the law, cannot be read
    */
-  public static Shelved read(BookShelf shelf, List<BookFolder> law, Collection<KnownRule> known) {
+  public static Shelved read(
+      BookShelf shelf, List<BookFolder> law, Supplier<Collection<KnownRule>> known) {
+    CompletableFuture<Collection<KnownRule>> inForce = CompletableFuture.supplyAsync(known);
     Problems problems = new Problems();
     List<Book> asked = new ArrayList<>();
     for (BookFolder folder : Stream.concat(shelf.named().stream(), law.stream()).toList()) {
@@ -99,7 +105,7 @@ public final class Books {
         unread.add(new Unread(folder.shownAs(), reader.manifest, its.sorted()));
       }
     }
-    agree(asked, own, unread, known);
+    agree(asked, own, unread, inForce.join());
     List<Book> books = new ArrayList<>(own.values());
     books.addAll(asked);
     return new Shelved(books, unread);
@@ -186,8 +192,7 @@ public final class Books {
             "Make several books of it, each for its vehicles.");
         return null;
       }
-      RuleReader reader = new RuleReader(manifest, problems);
-      sheet.get().rules().forEach(entry -> add(rules, reader.read(entry)));
+      rules(sheet.get().rules(), manifest, rules);
       TableReader table = new TableReader(manifest, folder, problems);
       sheet.get().tables().forEach(entry -> add(tables, table.read(entry)));
       DefaultReader value = new DefaultReader(manifest, problems);
@@ -195,6 +200,24 @@ public final class Books {
     }
     once(defaults);
     return new Book(manifest, rules, tables, defaults);
+  }
+
+  private record Read(@Nullable SheetRule rule, Problems problems) {}
+
+  /** Rules do not ask of each other yet: each is read for itself, with problems of its own. */
+  private void rules(List<RuleEntry> entries, Manifest manifest, List<SheetRule> into) {
+    List<Read> each =
+        entries.parallelStream()
+            .map(
+                entry -> {
+                  Problems its = new Problems();
+                  return new Read(new RuleReader(manifest, its).read(entry), its);
+                })
+            .toList();
+    for (Read one : each) {
+      problems.addAll(one.problems());
+      add(into, one.rule());
+    }
   }
 
   /** Two defaults of one book for one value are a mistake, even where they agree. */

@@ -1,7 +1,5 @@
 package trammel.book;
 
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -54,9 +52,9 @@ final class FactReader {
   /** The fact, or null if anything was refused. */
   @Nullable Fact read(FactType type, MapNode stated) {
     int before = problems.count();
-    List<String> known = type.components().stream().map(Component::ownName).toList();
     for (MapNode.Entry entry : stated.entries()) {
-      if (!known.contains(entry.key())) {
+      if (type.component(entry.key()).isEmpty()) {
+        List<String> known = type.components().stream().map(Component::ownName).toList();
         problems.add(
             entry.place(),
             stated.where()
@@ -76,20 +74,14 @@ final class FactReader {
   }
 
   private @Nullable Fact make(FactType type, Object[] values, MapNode stated) {
-    Class<?>[] types =
-        Arrays.stream(type.type().getRecordComponents())
-            .map(RecordComponent::getType)
-            .toArray(Class<?>[]::new);
     try {
-      return type.type().getConstructor(types).newInstance(values);
-    } catch (InvocationTargetException e) {
+      return type.make(values);
+    } catch (IllegalArgumentException complaint) {
       problems.add(
           stated.place(),
-          stated.where() + ": " + String.valueOf(e.getCause().getMessage()).split("\n", 2)[0],
+          stated.where() + ": " + String.valueOf(complaint.getMessage()).split("\n", 2)[0],
           "Correct the values that stand here.");
       return null;
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(type.name() + " cannot be made", e);
     }
   }
 

@@ -5,14 +5,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import trammel.catalog.Catalog;
 import trammel.read.Problem;
 import trammel.read.Words;
 import trammel.vocabulary.FactType;
 
 /**
  * What is doubtful in books that can be read: cases that do not come out, rules that can never
- * speak or add nothing, tables with gaps or rows that contradict each other, texts that are old.
- * Values are taken as exact for it.
+ * speak or add nothing, tables with gaps or rows that contradict each other, texts that are old,
+ * values assumed that no vehicle wants or can have. Values are taken as exact for it.
  *
  * @param wrong what must be mended
  * @param doubtful what is to be looked at
@@ -25,11 +27,21 @@ public record Proof(List<Problem> wrong, List<Problem> doubtful) {
   private static final int LAW_YEARS = 1;
 
   /**
-   * Proofreads books.
+   * Proofreads books, held against no catalog.
    *
    * @param on the day it is done
    */
   public static Proof of(List<Book> books, LocalDate on) {
+    return of(books, null, on);
+  }
+
+  /**
+   * Proofreads books.
+   *
+   * @param catalog whose vehicles what they assume is held against; null for none
+   * @param on the day it is done
+   */
+  public static Proof of(List<Book> books, @Nullable Catalog catalog, LocalDate on) {
     Proof proof = new Proof(new ArrayList<>(), new ArrayList<>());
     for (Book book : books) {
       proof.date(book.manifest(), on);
@@ -39,6 +51,13 @@ public record Proof(List<Problem> wrong, List<Problem> doubtful) {
       book.tables().forEach(table -> proof.doubtful.addAll(TableProof.of(table)));
     }
     proof.covered(books);
+    DefaultProof defaults = new DefaultProof();
+    defaults.hold(books);
+    if (catalog != null) {
+      books.forEach(book -> defaults.hold(book, catalog));
+    }
+    proof.wrong.addAll(defaults.wrong());
+    proof.doubtful.addAll(defaults.doubtful());
     return new Proof(
         proof.wrong.stream().sorted().toList(), proof.doubtful.stream().sorted().toList());
   }

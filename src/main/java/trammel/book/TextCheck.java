@@ -44,16 +44,18 @@ final class TextCheck {
    */
   void names(String key, String text, FactType about, boolean compares, Collection<String> more) {
     length(key, text);
-    List<String> known = new ArrayList<>(more);
-    about.components().stream().map(Component::ownName).forEach(known::add);
-    if (compares) {
-      known.addAll(OF_A_COMPARISON);
-    }
     Matcher named = NAME.matcher(text);
     while (named.find()) {
       String name = named.group(1);
-      if (known.contains(name)) {
+      if (more.contains(name)
+          || (compares && OF_A_COMPARISON.contains(name))
+          || about.component(name).isPresent()) {
         continue;
+      }
+      List<String> known = new ArrayList<>(more);
+      about.components().stream().map(Component::ownName).forEach(known::add);
+      if (compares) {
+        known.addAll(OF_A_COMPARISON);
       }
       problems.add(
           place,

@@ -53,7 +53,7 @@ final class AlignCommand implements Callable<Integer> {
           .getOut()
           .print(
               curves
-                  ? AlignmentCurves.csv(maps, beams)
+                  ? AlignmentCurves.csv(build, maps, beams)
                   : AlignmentPage.text(build, maps, beams, checking.on()));
       spec.commandLine().getOut().flush();
       return ExitStatus.DONE;

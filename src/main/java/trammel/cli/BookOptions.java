@@ -27,7 +27,7 @@ final class BookOptions {
    * @throws trammel.read.UnreadableFile if one that is named cannot be read
    */
   Books.Shelved read() {
-    return Books.read(shelf(), List.of(), Judge.knownRules());
+    return Books.read(shelf(), List.of(), Judge::knownRules);
   }
 
   /** Where the user's books and those named are. */

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import trammel.book.BookFolder;
 import trammel.book.BookShelf;
@@ -16,6 +17,7 @@ import trammel.build.BuildFiles;
 import trammel.catalog.Catalog;
 import trammel.catalog.CatalogFiles;
 import trammel.derive.Derivations;
+import trammel.fact.Evidence;
 import trammel.judge.Judge;
 import trammel.judge.Judgement;
 import trammel.judge.Judges;
@@ -60,8 +62,12 @@ final class Checking implements AutoCloseable {
   Checked check(Path file) {
     Catalog catalog = catalog(file);
     Build build = read(file);
-    Judge judge = judge(build);
-    Judgement judgement = judge.judge(derivations.evidence(build));
+    Judges judges = judges(build);
+    // The first judge takes about as long to build as facts take to derive: side by side.
+    CompletableFuture<Judge> ready = CompletableFuture.supplyAsync(() -> over(judges, build));
+    Evidence evidence = derivations.evidence(build);
+    Judge judge = ready.join();
+    Judgement judgement = judge.judge(evidence);
     return new Checked(
         build,
         judge,
@@ -78,7 +84,7 @@ final class Checking implements AutoCloseable {
   Build read(Path file) {
     Catalog catalog = catalog(file);
     Build build = BuildFiles.read(file, catalog);
-    return build.assuming(judge(build).assumed(), catalog);
+    return build.assuming(judges(build).assumed(build.vehicle().vehicle(), place(build)), catalog);
   }
 
   /** The day to check for. */
@@ -103,7 +109,11 @@ final class Checking implements AutoCloseable {
 
   /** Who judges a build: the base book, a shop's, and the law of the place its sheet names. */
   Judge judge(Build build) {
-    return judges(build).over(build.vehicle().vehicle(), place(build));
+    return over(judges(build), build);
+  }
+
+  private static Judge over(Judges judges, Build build) {
+    return judges.over(build.vehicle().vehicle(), place(build));
   }
 
   /**
@@ -133,7 +143,7 @@ final class Checking implements AutoCloseable {
           Books.Shelved read =
               none
                   ? new Books.Shelved(List.of(), List.of())
-                  : Books.read(shelf, law, Judge.knownRules());
+                  : Books.read(shelf, law, Judge::knownRules);
           return new Taken(Judges.of(read.books()), read.unread());
         });
   }

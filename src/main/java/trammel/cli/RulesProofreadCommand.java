@@ -14,6 +14,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import trammel.book.Book;
 import trammel.book.Proof;
+import trammel.catalog.Catalog;
+import trammel.catalog.CatalogFiles;
 import trammel.report.ProofPage;
 
 /** Proofreads books. */
@@ -24,6 +26,8 @@ import trammel.report.ProofPage;
       "Ends with 2 where something is wrong: keys, units, names, cases.",
       "Doubtful is what may be meant: rules that can never speak or add nothing,",
       "gaps and overlaps in tables, texts of the law that were read long ago.",
+      "With a catalog, also vehicles it does not have, and defaults that none of",
+      "its vehicles wants; one that a vehicle cannot have is wrong.",
       "",
       "Example:  trammel rules proofread rules/shop-example",
       ""
@@ -31,6 +35,12 @@ import trammel.report.ProofPage;
 final class RulesProofreadCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "FOLDER", description = "Folders of books.")
   private List<Path> folders = List.of();
+
+  @Option(
+      names = "--catalog",
+      paramLabel = "DIR",
+      description = "The catalog whose vehicles the books are for.")
+  private @Nullable Path catalog;
 
   @Option(
       names = "--on",
@@ -44,9 +54,14 @@ final class RulesProofreadCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Book> books = BookOptions.read(folders);
-    Proof proof = Proof.of(books, on == null ? LocalDate.now(ZoneId.systemDefault()) : on);
+    Catalog vehicles =
+        catalog == null
+            ? null
+            : CatalogFiles.read(CatalogFolder.shortest(CatalogFiles.find(catalog)));
+    Proof proof =
+        Proof.of(books, vehicles, on == null ? LocalDate.now(ZoneId.systemDefault()) : on);
     PrintWriter out = spec.commandLine().getOut();
-    out.print(ProofPage.text(books, proof));
+    out.print(ProofPage.text(books, proof, vehicles != null));
     out.flush();
     return proof.wrong().isEmpty() ? ExitStatus.DONE : ExitStatus.UNREADABLE;
   }

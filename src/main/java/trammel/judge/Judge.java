@@ -25,7 +25,6 @@ import trammel.book.Book;
 import trammel.book.FactSet;
 import trammel.book.KnownRule;
 import trammel.book.Manifest;
-import trammel.catalog.AssumedValue;
 import trammel.catalog.PartKind;
 import trammel.fact.Evidence;
 import trammel.fact.Fact;
@@ -105,8 +104,9 @@ public final class Judge implements AutoCloseable {
     for (Book book : books) {
       Book concerned = engaged.apply(book);
       models.add(SheetModel.of(concerned));
-      rules.addAll(rules(book));
-      inEngine.addAll(rules(concerned));
+      List<Rule> its = rules(book);
+      rules.addAll(its);
+      inEngine.addAll(concerned.equals(book) ? its : rules(concerned));
     }
     return new Judge(models, rules, inEngine, books);
   }
@@ -261,11 +261,6 @@ public final class Judge implements AutoCloseable {
   /** The books of sheets in force. */
   public List<Book> books() {
     return books;
-  }
-
-  /** What these books assume where nobody gives a value, in their order. */
-  public List<AssumedValue> assumed() {
-    return books.stream().flatMap(book -> book.defaults().stream()).toList();
   }
 
   /** The rule of this id. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import trammel.book.Book;
+import trammel.catalog.AssumedValue;
 
 /**
  * All rule books at hand. Which of them judge depends on the vehicle and on where it is registered:
@@ -37,8 +38,7 @@ public final class Judges implements AutoCloseable {
    * @param registeredAt where it is registered; empty where the sheet does not say
    */
   public Judge over(String vehicle, String registeredAt) {
-    List<Book> applicable =
-        books.stream().filter(book -> book.manifest().appliesTo(vehicle, registeredAt)).toList();
+    List<Book> applicable = applicable(vehicle, registeredAt);
     List<String> key = new ArrayList<>(applicable.stream().map(Book::name).toList());
     if (!applicable.isEmpty()) {
       key.add("over " + vehicle);
@@ -55,6 +55,23 @@ public final class Judges implements AutoCloseable {
       }
       return judge;
     }
+  }
+
+  /**
+   * What the books that apply assume where nobody gives a value, in their order; no judge is built
+   * for it.
+   *
+   * @param vehicle the name of its profile
+   * @param registeredAt where it is registered; empty where the sheet does not say
+   */
+  public List<AssumedValue> assumed(String vehicle, String registeredAt) {
+    return applicable(vehicle, registeredAt).stream()
+        .flatMap(book -> book.defaults().stream())
+        .toList();
+  }
+
+  private List<Book> applicable(String vehicle, String registeredAt) {
+    return books.stream().filter(book -> book.manifest().appliesTo(vehicle, registeredAt)).toList();
   }
 
   /** Every book at hand besides the base book, whether or not it applies to some vehicle. */

@@ -1,6 +1,7 @@
 package trammel.read;
 
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * Steps through a text that holds numbers and units.
@@ -11,6 +12,8 @@ import java.util.Map;
 final class Numerals {
   private static final Map<Character, String> FRACTIONS =
       Map.of('½', "1/2", '¼', "1/4", '¾', "3/4", '⅛', "1/8", '⅜', "3/8", '⅝', "5/8", '⅞', "7/8");
+
+  private static final Pattern SPACES = Pattern.compile(" +");
 
   private final String text;
   private int at;
@@ -183,6 +186,6 @@ final class Numerals {
     while (at < text.length() && !isDigit(peek(0)) && !(peek(0) == '.' && isDigit(peek(1)))) {
       at++;
     }
-    return text.substring(start, at).strip().replaceAll(" +", " ");
+    return SPACES.matcher(text.substring(start, at).strip()).replaceAll(" ");
   }
 }

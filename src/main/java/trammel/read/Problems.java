@@ -16,6 +16,11 @@ public final class Problems {
     found.add(problem);
   }
 
+  /** Adds those of another collection, in its order. */
+  public void addAll(Problems others) {
+    found.addAll(others.found);
+  }
+
   public boolean isEmpty() {
     return found.isEmpty();
   }

@@ -78,15 +78,19 @@ final class TreeBuilder {
   }
 
   private Place here() {
-    TokenStreamLocation at = parser.currentTokenLocation();
+    return place(parser.currentTokenLocation());
+  }
+
+  private Place place(TokenStreamLocation at) {
     return new Place(source.file(), at.getLineNr(), at.getColumnNr());
   }
 
   private Node value(JsonToken token, Trail trail, int depth) {
-    Place place = here();
-    refuseMarks(place);
+    TokenStreamLocation at = parser.currentTokenLocation();
+    Place place = place(at);
+    refuseMarks(place, at.getCharOffset());
     if (token != JsonToken.START_OBJECT && token != JsonToken.START_ARRAY) {
-      return text(place, trail);
+      return text(place, at.getCharOffset(), trail);
     }
     if (depth > DEEPEST) {
       problems.add(
@@ -103,9 +107,10 @@ final class TreeBuilder {
     Map<String, Place> known = new HashMap<>();
     while (parser.nextToken() != JsonToken.END_OBJECT) {
       String key = parser.currentName();
-      Place keyPlace = here();
-      if (!keyPlace.equals(place)) {
-        refuseMarks(keyPlace);
+      TokenStreamLocation at = parser.currentTokenLocation();
+      Place keyPlace = place(at);
+      if (keyPlace.line() != place.line() || keyPlace.column() != place.column()) {
+        refuseMarks(keyPlace, at.getCharOffset());
       }
       checkKey(key, keyPlace);
       Trail inner = trail.key(key);
@@ -137,9 +142,9 @@ final class TreeBuilder {
     return new ListNode(place, trail, items);
   }
 
-  private Node text(Place place, Trail trail) {
+  private Node text(Place place, long offset, Trail trail) {
     String text = parser.getString();
-    int first = source.codePoint(parser.currentTokenLocation().getCharOffset());
+    int first = source.codePoint(offset);
     boolean quoted = first == '"' || first == '\'' || first == '|' || first == '>';
     if (text.length() > LONGEST_TEXT) {
       problems.add(
@@ -182,9 +187,7 @@ final class TreeBuilder {
   }
 
   /** Anchors, aliases and tags show in the source at the very place where a value begins. */
-  private void refuseMarks(Place place) {
-    TokenStreamLocation at = parser.currentTokenLocation();
-    long offset = at.getCharOffset();
+  private void refuseMarks(Place place, long offset) {
     switch (source.codePoint(offset)) {
       case '&' ->
           problems.add(place, "the anchor " + mark(offset) + "; expected a plain value", WRITE_OUT);

@@ -3,9 +3,8 @@ package trammel.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import trammel.build.Build;
 import trammel.derive.BeamMap;
 import trammel.derive.BeamPoint;
 import trammel.derive.WheelMap;
@@ -13,78 +12,101 @@ import trammel.derive.WheelMap.CurvePoint;
 
 /** How wheels and beam axles run over their travel, as comma-separated values. */
 public final class AlignmentCurves {
-  private static final String HEAD =
-      "wheel,travel,camber,caster,kingpin-inclination,toe,scrub-radius,mechanical-trail,"
-          + "half-track,roll-center,spring-ratio,damper-ratio,sensor-ratio,"
-          + "axle-shift,bar-slope,nose-up,forward,steer";
-  private static final String NO_BEAM = ",,,,,";
+  private static final List<String> HEAD =
+      List.of(
+          "wheel",
+          "travel",
+          "camber",
+          "caster",
+          "kingpin-inclination",
+          "toe",
+          "scrub-radius",
+          "mechanical-trail",
+          "half-track",
+          "roll-center",
+          "spring-ratio",
+          "damper-ratio",
+          "sensor-ratio",
+          "axle-shift",
+          "bar-slope",
+          "nose-up",
+          "forward",
+          "steer",
+          "assumed");
 
-  private AlignmentCurves() {}
+  private final String assumed;
+
+  private AlignmentCurves(String assumed) {
+    this.assumed = assumed;
+  }
 
   /**
    * One table with a head line; lengths in mm, angles in degrees, travel up from the proposed
    * height. A row of a beam axle says {@code front} or {@code rear} and leaves empty what belongs
    * to independent wheels, and the other way about. The roll center of a wheel is counted from its
-   * contact, that of a beam from the ground.
+   * contact, that of a beam from the ground. Each row says what is assumed of the vehicle.
    */
-  public static String csv(List<WheelMap> maps, List<BeamMap> beams) {
-    List<String> lines = new ArrayList<>();
-    lines.add(HEAD);
+  public static String csv(Build build, List<WheelMap> maps, List<BeamMap> beams) {
+    AlignmentCurves curves = new AlignmentCurves(CsvText.words(Assumed.cell(Assumed.of(build))));
+    List<List<String>> rows = new ArrayList<>();
     for (WheelMap map : maps) {
       if (map.drawing() != null) {
-        map.drawing().curve().forEach(point -> lines.add(row(map, point)));
+        map.drawing().curve().forEach(point -> rows.add(curves.row(map, point)));
       }
     }
     for (BeamMap beam : beams) {
-      beam.curve().forEach(point -> lines.add(row(beam, point)));
+      beam.curve().forEach(point -> rows.add(curves.row(beam, point)));
     }
-    return String.join("\n", lines) + "\n";
+    return CsvText.of(HEAD, rows);
   }
 
-  private static String row(WheelMap map, CurvePoint point) {
-    return String.format(
-            Locale.ROOT,
-            "%s,%.1f,%.4f,%.4f,%.4f,%.4f,%.3f,%.3f,%.3f,%.2f,%s,%s,%s",
-            map.position(),
-            point.travel(),
-            point.camber(),
-            point.caster(),
-            point.kingpinInclination(),
-            point.toe(),
-            point.scrub(),
-            point.trail(),
-            point.halfTrack(),
-            point.rollCenter(),
-            number(point.spring()),
-            number(point.damper()),
-            number(point.sensor()))
-        + NO_BEAM;
+  private List<String> row(WheelMap map, CurvePoint point) {
+    return List.of(
+        map.position().toString(),
+        number(point.travel(), 1),
+        number(point.camber(), 4),
+        number(point.caster(), 4),
+        number(point.kingpinInclination(), 4),
+        number(point.toe(), 4),
+        number(point.scrub(), 3),
+        number(point.trail(), 3),
+        number(point.halfTrack(), 3),
+        number(point.rollCenter(), 2),
+        number(point.spring(), 4),
+        number(point.damper(), 4),
+        number(point.sensor(), 4),
+        "",
+        "",
+        "",
+        "",
+        "",
+        assumed);
   }
 
-  private static String row(BeamMap beam, BeamPoint point) {
-    return Stream.of(
-            beam.axle().toString(),
-            String.format(Locale.ROOT, "%.1f", point.travel()),
-            "",
-            number(point.caster()),
-            "",
-            "",
-            "",
-            "",
-            "",
-            number(point.rollCenter()),
-            "",
-            "",
-            "",
-            number(point.shift()),
-            number(point.barSlope()),
-            number(point.noseUp()),
-            number(point.forward()),
-            number(point.steer()))
-        .collect(Collectors.joining(","));
+  private List<String> row(BeamMap beam, BeamPoint point) {
+    return List.of(
+        beam.axle().toString(),
+        number(point.travel(), 1),
+        "",
+        number(point.caster(), 4),
+        "",
+        "",
+        "",
+        "",
+        "",
+        number(point.rollCenter(), 4),
+        "",
+        "",
+        "",
+        number(point.shift(), 4),
+        number(point.barSlope(), 4),
+        number(point.noseUp(), 4),
+        number(point.forward(), 4),
+        number(point.steer(), 4),
+        assumed);
   }
 
-  private static String number(@Nullable Double value) {
-    return value == null ? "" : String.format(Locale.ROOT, "%.4f", value);
+  private static String number(@Nullable Double value, int places) {
+    return value == null ? "" : String.format(Locale.ROOT, "%." + places + "f", value);
   }
 }

@@ -3,6 +3,7 @@ package trammel.report;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import trammel.build.Build;
 import trammel.catalog.AssumedValue;
 import trammel.quantity.Input;
@@ -50,7 +51,8 @@ public record Assumed(
         .toList();
   }
 
-  private static Assumed of(AssumedValue value) {
+  /** What a book gives, whether or not some vehicle wants it. */
+  static Assumed of(AssumedValue value) {
     return new Assumed(
         value.key(),
         value.is().name(),
@@ -63,6 +65,26 @@ public record Assumed(
         value.because(),
         value.source(),
         value.place().toString());
+  }
+
+  /**
+   * All of them in one cell, which every row of a table bears: any of its values may rest on them,
+   * and a row that was sorted or filtered still says so. Empty where nothing is assumed.
+   */
+  static String cell(List<Assumed> assumed) {
+    return assumed.stream()
+        .map(
+            one ->
+                one.what
+                    + " "
+                    + one.is
+                    + " ("
+                    + one.key
+                    + ") by book "
+                    + one.book
+                    + " "
+                    + one.version)
+        .collect(Collectors.joining("; "));
   }
 
   /** All of them below a heading; nothing where nothing is assumed. */

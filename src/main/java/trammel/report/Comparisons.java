@@ -3,6 +3,7 @@ package trammel.report;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.MeasuredFile;
@@ -69,7 +70,14 @@ public record Comparisons(
       double shift) {}
 
   /** A measured value without a prediction, and why. */
-  public record Unforetold(String kind, String subject, String why) {}
+  public record Unforetold(
+      String kind,
+      String subject,
+      String pose,
+      String unit,
+      double measured,
+      double measuredExpanded,
+      String why) {}
 
   /** The data of a comparison. */
   public static Comparisons of(Build build, MeasuredFile file, Agreement agreement) {
@@ -114,7 +122,14 @@ public record Comparisons(
   }
 
   private static Unforetold unforetold(Pair pair) {
-    return new Unforetold(pair.kind().toString(), pair.subject().toString(), why(pair));
+    return new Unforetold(
+        pair.kind().toString(),
+        pair.subject().toString(),
+        pair.pose(),
+        pair.measured().dimension().unit().symbol(),
+        rounded(pair.measured().value()),
+        rounded(pair.measured().expanded()),
+        why(pair));
   }
 
   static String why(Pair pair) {
@@ -126,8 +141,12 @@ public record Comparisons(
     return Math.round(value * 1e6) / 1e6;
   }
 
-  /** The values as comma-separated values with a head line. */
+  /**
+   * The values as comma-separated values with a head line, those that nothing foretells last, with
+   * the reason; each row says what is assumed of the vehicle.
+   */
   public String csv() {
+    String assumptions = CsvText.words(Assumed.cell(assumed));
     return CsvText.of(
         List.of(
             "kind",
@@ -139,22 +158,45 @@ public record Comparisons(
             "predicted",
             "predicted-expanded",
             "score",
-            "agrees"),
-        values.stream()
-            .map(
-                value ->
-                    List.of(
-                        value.kind(),
-                        value.subject(),
-                        CsvText.words(value.pose()),
-                        value.unit(),
-                        digits(value.measured(), 4),
-                        digits(value.measuredExpanded(), 4),
-                        digits(value.predicted(), 4),
-                        digits(value.predictedExpanded(), 4),
-                        digits(value.score(), 3),
-                        value.agrees() ? "yes" : "no"))
+            "agrees",
+            "missing",
+            "assumed"),
+        Stream.concat(
+                values.stream().map(value -> row(value, assumptions)),
+                unforetold.stream().map(value -> row(value, assumptions)))
             .toList());
+  }
+
+  private static List<String> row(Line value, String assumptions) {
+    return List.of(
+        value.kind(),
+        value.subject(),
+        CsvText.words(value.pose()),
+        value.unit(),
+        digits(value.measured(), 4),
+        digits(value.measuredExpanded(), 4),
+        digits(value.predicted(), 4),
+        digits(value.predictedExpanded(), 4),
+        digits(value.score(), 3),
+        value.agrees() ? "yes" : "no",
+        "",
+        assumptions);
+  }
+
+  private static List<String> row(Unforetold value, String assumptions) {
+    return List.of(
+        value.kind(),
+        value.subject(),
+        CsvText.words(value.pose()),
+        value.unit(),
+        digits(value.measured(), 4),
+        digits(value.measuredExpanded(), 4),
+        "",
+        "",
+        "",
+        "",
+        CsvText.words(value.why()),
+        assumptions);
   }
 
   private static String digits(double number, int places) {

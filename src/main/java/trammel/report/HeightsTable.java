@@ -88,8 +88,12 @@ public record HeightsTable(
     return quantity == null ? null : Figures.expanded(quantity);
   }
 
-  /** The values as comma-separated rows under a head line. */
+  /**
+   * The values as comma-separated rows under a head line; each says why a value of it is missing,
+   * and what is assumed of the vehicle.
+   */
   public String csv() {
+    String assumptions = CsvText.words(Assumed.cell(assumed));
     return CsvText.of(
         List.of(
             "where",
@@ -99,7 +103,9 @@ public record HeightsTable(
             "today",
             "today-uncertainty",
             "proposed",
-            "proposed-uncertainty"),
+            "proposed-uncertainty",
+            "missing",
+            "assumed"),
         values.stream()
             .map(
                 entry ->
@@ -111,7 +117,9 @@ public record HeightsTable(
                         digits(entry.today()),
                         digits(entry.todayUncertainty()),
                         digits(entry.proposed()),
-                        digits(entry.proposedUncertainty())))
+                        digits(entry.proposedUncertainty()),
+                        CsvText.words(entry.missing() == null ? "" : entry.missing()),
+                        assumptions))
             .toList());
   }
 

@@ -9,23 +9,16 @@ import trammel.read.Problem;
 public final class ProofPage {
   private ProofPage() {}
 
-  /** The proof of some books. */
-  public static String text(List<Book> books, Proof proof) {
+  /**
+   * The proof of some books.
+   *
+   * @param byCatalog whether they were held against the vehicles of a catalog
+   */
+  public static String text(List<Book> books, Proof proof, boolean byCatalog) {
     Page page = new Page();
     for (Book book : books) {
-      int rules = book.rules().size();
-      int tables = book.tables().size();
       page.paragraph(
-          "",
-          "  ",
-          book.name()
-              + " "
-              + book.manifest().version()
-              + ": "
-              + rules
-              + (rules == 1 ? " rule" : " rules")
-              + (tables == 0 ? "" : " and " + tables + (tables == 1 ? " table" : " tables"))
-              + " read.");
+          "", "  ", book.name() + " " + book.manifest().version() + ": " + held(book) + " read.");
     }
     section(page, "To be mended:", proof.wrong());
     section(page, "To be looked at:", proof.doubtful());
@@ -33,7 +26,26 @@ public final class ProofPage {
       page.gap();
       page.paragraph("", "", "Nothing wrong, and nothing doubtful.");
     }
+    if (!byCatalog && books.stream().anyMatch(book -> !book.defaults().isEmpty())) {
+      page.gap();
+      page.paragraph(
+          "",
+          "",
+          "Whether a vehicle wants a default, and can have it, was not looked at: name a catalog "
+              + "with --catalog.");
+    }
     return page.toString();
+  }
+
+  private static String held(Book book) {
+    String tables = book.tables().isEmpty() ? "" : ", " + count(book.tables().size(), "table");
+    String defaults =
+        book.defaults().isEmpty() ? "" : ", " + count(book.defaults().size(), "default");
+    return count(book.rules().size(), "rule") + tables + defaults;
+  }
+
+  private static String count(int number, String what) {
+    return number + " " + what + (number == 1 ? "" : "s");
   }
 
   private static void section(Page page, String heading, List<Problem> problems) {

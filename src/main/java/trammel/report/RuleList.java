@@ -8,17 +8,27 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import trammel.book.Book;
+import trammel.book.Manifest;
 import trammel.book.SheetRule;
 import trammel.book.Table;
 import trammel.judge.Examples;
 import trammel.judge.Rule;
 
 /**
- * The rules in force, for printing.
+ * The rules in force, for printing, and what their books assume.
  *
  * @param groups by book, the base book first, then by group
+ * @param defaults of each book that has some
  */
-record RuleList(List<Group> groups) {
+record RuleList(List<Group> groups, List<Defaults> defaults) {
+
+  /**
+   * The values that a book assumes.
+   *
+   * @param heading the book
+   * @param when for which vehicles, and when they count, in sentences
+   */
+  record Defaults(String heading, String when, List<Assumed> values) {}
 
   /**
    * Rules of one group.
@@ -66,6 +76,21 @@ record RuleList(List<Group> groups) {
     return new RuleList(
         groups.entrySet().stream()
             .map(group -> new Group(group.getKey(), List.copyOf(group.getValue())))
-            .toList());
+            .toList(),
+        books.stream().filter(book -> !book.defaults().isEmpty()).map(RuleList::defaults).toList());
+  }
+
+  private static Defaults defaults(Book book) {
+    Manifest manifest = book.manifest();
+    String vehicles =
+        manifest.vehicles().isEmpty() ? "every vehicle" : String.join(", ", manifest.vehicles());
+    return new Defaults(
+        book.name() + " " + manifest.version() + ", defaults",
+        "For "
+            + vehicles
+            + (manifest.of() == null ? "" : ", registered at " + manifest.of())
+            + ": assumed where neither the profile nor an overlay gives the value. No "
+            + "safety-critical rule accepts it.",
+        book.defaults().stream().map(Assumed::of).toList());
   }
 }

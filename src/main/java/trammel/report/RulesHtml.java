@@ -9,7 +9,7 @@ import java.util.List;
 import trammel.book.Book;
 import trammel.judge.Rule;
 
-/** Every rule in force as one page that needs nothing but itself. */
+/** Every rule in force, and what books assume, as one page that needs nothing but itself. */
 public final class RulesHtml {
   private static final String STYLE =
       """
@@ -33,9 +33,15 @@ public final class RulesHtml {
   public static String of(Collection<Rule> rules, List<Book> books) {
     RulesHtml page = new RulesHtml();
     page.head();
-    for (RuleList.Group group : RuleList.of(rules, books).groups()) {
+    RuleList list = RuleList.of(rules, books);
+    for (RuleList.Group group : list.groups()) {
       page.element("h2", "Book " + group.heading());
       group.entries().forEach(page::entry);
+    }
+    for (RuleList.Defaults defaults : list.defaults()) {
+      page.element("h2", "Book " + defaults.heading());
+      page.element("p", defaults.when());
+      defaults.values().forEach(page::assumed);
     }
     page.html.append("</body>\n</html>\n");
     return page.html.toString();
@@ -79,6 +85,14 @@ public final class RulesHtml {
       html.append("</ul>\n");
     }
     html.append("<p class=\"id\">").append(escaped(rule.id())).append("</p>\n</section>\n");
+  }
+
+  private void assumed(Assumed value) {
+    html.append("<section>\n");
+    element("h3", Sentences.upperFirst(value.what()) + " " + value.is());
+    element("p", "Because: " + value.because());
+    element("p", "By: " + value.source());
+    html.append("<p class=\"id\">").append(escaped(value.key())).append("</p>\n</section>\n");
   }
 
   private void element(String name, String text) {

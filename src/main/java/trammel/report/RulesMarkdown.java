@@ -5,7 +5,7 @@ import java.util.List;
 import trammel.book.Book;
 import trammel.judge.Rule;
 
-/** Every rule in force as Markdown. */
+/** Every rule in force, and what books assume, as Markdown. */
 public final class RulesMarkdown {
   /** What Markdown would take for a mark of its own. */
   private static final String MARKS = "\\`*_{}[]<>#+!|~";
@@ -19,9 +19,15 @@ public final class RulesMarkdown {
     RulesMarkdown page = new RulesMarkdown();
     page.text.append("# Rules in force\n\n");
     page.text.append("Local law and a licensed mechanic or engineer have the last word.\n");
-    for (RuleList.Group group : RuleList.of(rules, books).groups()) {
+    RuleList list = RuleList.of(rules, books);
+    for (RuleList.Group group : list.groups()) {
       page.text.append("\n## Book ").append(plain(group.heading())).append("\n");
       group.entries().forEach(page::entry);
+    }
+    for (RuleList.Defaults defaults : list.defaults()) {
+      page.text.append("\n## Book ").append(plain(defaults.heading())).append("\n\n");
+      page.text.append(plain(defaults.when())).append("\n");
+      defaults.values().forEach(page::assumed);
     }
     return page.text.toString();
   }
@@ -41,6 +47,14 @@ public final class RulesMarkdown {
       text.append('\n');
       entry.examples().forEach(example -> text.append("* ").append(plain(example)).append('\n'));
     }
+  }
+
+  private void assumed(Assumed value) {
+    String heading = Sentences.upperFirst(value.what()) + " " + value.is();
+    text.append("\n### ").append(plain(heading)).append("\n\n");
+    line("Because: " + value.because());
+    line("By: " + value.source());
+    line(value.key());
   }
 
   /** A line that stands alone: two spaces end it. */

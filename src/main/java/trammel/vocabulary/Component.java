@@ -14,6 +14,7 @@ import trammel.read.Words;
  * One component of a fact.
  *
  * @param fact the name of its fact, such as {@code clearance}
+ * @param ownName its name within the fact, such as {@code gap}
  * @param name its full name, such as {@code clearance.gap}
  * @param type what it holds
  * @param dimension what a quantity measures; null for anything else
@@ -23,6 +24,7 @@ import trammel.read.Words;
  */
 public record Component(
     String fact,
+    String ownName,
     String name,
     ValueType type,
     @Nullable Dimension dimension,
@@ -42,17 +44,13 @@ public record Component(
             : List.of();
     return new Component(
         fact,
+        own,
         fact + "." + own,
         ValueType.of(declared),
         measured == null ? null : measured.value(),
         measured == null || measured.name().isEmpty() ? Words.spaced(own) : measured.name(),
         choices,
         declared);
-  }
-
-  /** The name within its fact, such as {@code gap}. */
-  public String ownName() {
-    return name.substring(fact.length() + 1);
   }
 
   /** What the fact holds there; null only where a record leaves a text out. */

@@ -1,5 +1,7 @@
 package trammel.vocabulary;
 
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,13 +18,15 @@ import trammel.read.Words;
  * @param since the version of the vocabulary that first had it
  * @param concerns the kinds of part whose fit it describes
  * @param components what it holds, in order
+ * @param constructor makes one of its components' values
  */
 public record FactType(
     String name,
     Class<? extends Fact> type,
     String since,
     List<PartKind> concerns,
-    List<Component> components) {
+    List<Component> components,
+    Constructor<? extends Fact> constructor) {
 
   static FactType of(Class<? extends Fact> type) {
     String name = Words.kebab(type.getSimpleName());
@@ -40,11 +44,44 @@ public record FactType(
         type,
         since.value(),
         kinds == null ? List.of() : List.of(kinds.value()),
-        List.copyOf(components));
+        List.copyOf(components),
+        constructor(type, components));
+  }
+
+  private static Constructor<? extends Fact> constructor(
+      Class<? extends Fact> type, List<Component> components) {
+    Class<?>[] types =
+        components.stream().map(one -> one.declared().getType()).toArray(Class<?>[]::new);
+    try {
+      return type.getConstructor(types);
+    } catch (NoSuchMethodException e) {
+      throw new IllegalStateException(type.getName() + " has no public constructor", e);
+    }
+  }
+
+  /**
+   * A fact of this kind.
+   *
+   * @param values those of its components, in order
+   * @throws IllegalArgumentException with what the fact has to say against them
+   */
+  public Fact make(Object[] values) {
+    try {
+      return constructor.newInstance(values);
+    } catch (InvocationTargetException e) {
+      throw new IllegalArgumentException(e.getCause().getMessage(), e);
+    } catch (ReflectiveOperationException | IllegalArgumentException e) {
+      throw new IllegalStateException(name + " cannot be made", e);
+    }
   }
 
   /** The component of this name within the fact, such as {@code gap}. */
   public Optional<Component> component(String ownName) {
-    return components.stream().filter(one -> one.ownName().equals(ownName)).findFirst();
+    for (Component component : components) {
+      if (component.ownName().equals(ownName)) {
+        return Optional.of(component);
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The alignment map from a sheet to text and curves. */
 class AlignTest {
-  private static final int COLUMNS = 18;
+  private static final int COLUMNS = 19;
   private static final int OF_WHEELS = 13;
 
   private final StringWriter out = new StringWriter();
@@ -164,7 +164,7 @@ class AlignTest {
     assertThat(rows).allSatisfy(row -> assertThat(row).hasSize(COLUMNS));
     List<String> head = List.of(rows.get(0));
     assertThat(head.subList(OF_WHEELS, COLUMNS))
-        .containsExactly("axle-shift", "bar-slope", "nose-up", "forward", "steer");
+        .containsExactly("axle-shift", "bar-slope", "nose-up", "forward", "steer", "assumed");
     List<String[]> front = rows.stream().filter(row -> row[0].equals("front")).toList();
     List<String[]> rear = rows.stream().filter(row -> row[0].equals("rear")).toList();
     // Travels of 95 up and 120 down, 44 raised; of 100 and 130, 43 raised.

@@ -153,8 +153,28 @@ class CompareTest {
         .isCloseTo(score, org.assertj.core.api.Assertions.within(1e-5));
     assertThat(compare("--csv", SHEET, SAGGED)).isEqualTo(4);
     List<String> rows = out.toString().lines().toList();
-    assertThat(rows).hasSize(6).allSatisfy(row -> assertThat(row.split(",", -1)).hasSize(10));
-    assertThat(rows.get(3)).startsWith("pressure,front-left,,kPa,8650.0000,").endsWith(",no");
+    assertThat(rows).hasSize(6).allSatisfy(row -> assertThat(row.split(",", -1)).hasSize(12));
+    assertThat(rows.get(3)).startsWith("pressure,front-left,,kPa,8650.0000,").endsWith(",no,,");
+  }
+
+  /** A vehicle with neither a printout nor hard points: its camber is not foretold. */
+  @Test
+  void whatNothingForetellsStandsInTheTableWithTheReason() throws IOException {
+    String measured =
+        write(
+            "m.measured.yaml",
+            """
+            measured: after
+            on: 2026-11-20
+            source: the shop's own sheet
+            alignment:
+              - { at: front-left, camber: 0.75° }
+            """);
+    assertThat(compare("--csv", "catalog-demo/builds/cairnback-same-size.build.yaml", measured))
+        .isEqualTo(4);
+    assertThat(out.toString().lines().skip(1))
+        .containsExactly(
+            "camber,front-left,nothing turned,°,0.7500,0.1000,,,,,no printout of this wheel,");
   }
 
   @Test

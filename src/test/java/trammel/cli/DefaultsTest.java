@@ -2,9 +2,13 @@ package trammel.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -198,6 +202,78 @@ class DefaultsTest {
         List.of(),
         Stream.concat(Stream.of(command.split(" ")), Stream.of(sheet)).toArray(String[]::new));
     assertThat(words()).isNotEmpty().doesNotContain(HEADING);
+  }
+
+  private List<CsvRecord> rows() {
+    try (CsvReader<CsvRecord> reader =
+        CsvReader.builder()
+            .extraFieldStrategy(FieldMismatchStrategy.STRICT)
+            .missingFieldStrategy(FieldMismatchStrategy.STRICT)
+            .ofCsvRecord(out.toString())) {
+      return reader.stream().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Whichever rows are kept by a spreadsheet's filter, they say what they may rest on. */
+  @ParameterizedTest
+  @ValueSource(strings = {"heights --csv", "align --curves"})
+  void everyRowOfATableShowsIt(String command) throws IOException {
+    String book = crush("seen", "stonecrop", CRUSH);
+    String[] whole =
+        Stream.concat(Stream.of(command.split(" ")), Stream.of(sheet)).toArray(String[]::new);
+    run(List.of(book), whole);
+    List<CsvRecord> with = rows();
+    run(List.of(), whole);
+    List<CsvRecord> without = rows();
+    assertThat(with).hasSameSizeAs(without).hasSizeGreaterThan(10);
+    int last = with.get(0).getFieldCount() - 1;
+    assertThat(with.get(0).getField(last)).isEqualTo("assumed");
+    assertThat(with.subList(1, with.size()))
+        .allSatisfy(
+            row ->
+                assertThat(row.getField(last))
+                    .isEqualTo(
+                        "stop crush 18 ± 4 mm (0.7 in) (front.support.stop-crush) by book seen 1.1"));
+    assertThat(without.get(0)).hasToString(with.get(0).toString());
+    assertThat(without.subList(1, without.size()))
+        .allSatisfy(row -> assertThat(row.getField(last)).isEmpty());
+  }
+
+  /** Without the ratio nobody knows what a spacer on the spring gives; assumed, all is known. */
+  @Test
+  void aRowOfATableSaysWhyAValueIsMissing() throws IOException {
+    Path profile = catalog.resolve("vehicles/stonecrop.vehicle.yaml");
+    Files.writeString(
+        profile, Files.readString(profile).replace("  spring-motion-ratio: 0.9\n", ""));
+    run(List.of(), "heights", "--csv", sheet);
+    assertThat(out.toString())
+        .contains("front-left,height,it stands at,mm,520.0000,5.0000,,,not stated in " + profile)
+        .contains(" at front.spring-motion-ratio,\n");
+    String book = book("seen", "stonecrop", assumes("front.spring-motion-ratio", "0.8 ± 0.1"));
+    run(List.of(book), "heights", "--csv", sheet);
+    assertThat(out.toString())
+        .contains(" at front.support.stop-crush,")
+        .doesNotContain(" at front.spring-motion-ratio,");
+  }
+
+  @Test
+  void everyRowOfAComparisonAsTableShowsWhatItsPredictionsMayRestOn() {
+    run(
+        List.of("rules/shop-example"),
+        "compare",
+        "--csv",
+        DEMO.resolve("builds/skerrow-raised-mildly.build.yaml").toString(),
+        DEMO.resolve("measured/skerrow-raised-mildly.measured.yaml").toString());
+    List<CsvRecord> rows = rows();
+    assertThat(rows).hasSizeGreaterThan(3);
+    assertThat(rows.subList(1, rows.size()))
+        .allSatisfy(
+            row ->
+                assertThat(row.getField(11))
+                    .contains("(outline.frame-end-front) by book shop-example", "; ")
+                    .contains("(outline.frame-end-rear) by book shop-example"));
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Books from the command line: in force, written, tried, read out and printed. */
@@ -144,6 +145,37 @@ class RulesTest {
     assertThat(shown()).contains("clearance (front-left:rear-mount)", "  gap ", "mm");
     assertThat(run("rules", "facts", RUBS, "clearence")).isEqualTo(2);
     assertThat(err.toString()).contains("Did you mean clearance?");
+  }
+
+  /** The words are those of the sheet, which holds two. */
+  @ParameterizedTest
+  @CsvSource({"html, <h2>, <h3>, <p>", "markdown, '## ', '### ', ''"})
+  void theDefaultsOfABookArePrintedWithAllItSaysOfThem(
+      String form, String book, String value, String line) {
+    assertThat(run("rules", "print", "--format", form, "--book", SHOP)).isZero();
+    assertThat(out.toString())
+        .containsSubsequence(
+            book + "Book shop-example 1.3, defaults",
+            line + "For skerrow, stonecrop: assumed where neither the profile nor an overlay",
+            value + "Frame end front 500 ± 40 mm (20 in)",
+            line + "Because: the frame",
+            line + "By: our own: five Skerrows and four Stonecrops, unladen, on book tires",
+            "outline.frame-end-front",
+            value + "Frame end rear 515 ± 40 mm",
+            line + "By: our own: the same nine vehicles",
+            "outline.frame-end-rear");
+    assertThat(run("rules", "print", "--format", form)).isZero();
+    assertThat(out.toString()).isNotEmpty().doesNotContain("defaults");
+  }
+
+  @Test
+  void aBookWithDefaultsIsHeldAgainstACatalogOrSaysThatItIsNot() throws IOException {
+    assertThat(run("rules", "proofread", SHOP, "--on", "2026-11-25")).isZero();
+    assertThat(shown()).contains("2 defaults read.", "was not looked at: name a");
+    assertThat(run("rules", "proofread", SHOP, "--catalog", "catalog-demo")).isZero();
+    assertThat(shown()).contains("Nothing wrong").doesNotContain("was not looked at");
+    assertThat(run("rules", "proofread", started().toString())).isZero();
+    assertThat(shown()).doesNotContain("was not looked at");
   }
 
   @Test
