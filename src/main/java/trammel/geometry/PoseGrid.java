@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * obstacle stays where it was surveyed, and the tire is moved against it.
  */
 final class PoseGrid {
-  private static final int TRAVELS = 7;
-  private static final int STEERS = 11;
+  private static final int TRAVELS = 5;
+  private static final int STEERS = 7;
 
   private final Stances stances;
   final double[] travels;
