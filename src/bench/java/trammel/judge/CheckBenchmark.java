@@ -18,9 +18,11 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import trammel.build.Build;
 import trammel.build.BuildFiles;
+import trammel.build.Trial;
 import trammel.catalog.Catalog;
 import trammel.catalog.CatalogFiles;
 import trammel.derive.Derivation;
+import trammel.derive.Derivations;
 import trammel.fact.Clearance;
 import trammel.fact.Fact;
 import trammel.fact.Seating;
@@ -48,6 +50,8 @@ public class CheckBenchmark {
   private List<Fact> facts;
   private Judge judge;
   private Judge ten;
+  private Derivations derivations;
+  private int next;
 
   @Setup
   public void read() {
@@ -57,6 +61,7 @@ public class CheckBenchmark {
     surveyed =
         BuildFiles.read(Path.of("catalog-demo/builds/skerrow-raised-with-arms.build.yaml"), catalog);
     facts = Derivation.facts(build, DAY);
+    derivations = new Derivations(DAY);
     judge = Judge.ofBaseBook();
     ten = Judge.ofRules(TEN);
     if (ten.judge(facts).findings().size() != byHand().size()) {
@@ -79,6 +84,14 @@ public class CheckBenchmark {
   @Benchmark
   public Judgement surveyedCheck() {
     return judge.judge(Derivation.facts(surveyed, DAY));
+  }
+
+  /** The next sheet of a vehicle that was checked before: tires of another diameter each time. */
+  @Benchmark
+  public Judgement nextSurveyedCheck() {
+    next = next % 1000 + 1;
+    return judge.judge(
+        derivations.facts(surveyed.trying(new Trial(next / 100.0, 0, 0, 0, 0, 0, 0))));
   }
 
   @Benchmark
