@@ -1,6 +1,7 @@
 package trammel.build;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
@@ -85,9 +86,9 @@ final class Resolver {
             sheet.build(),
             sheet.place(),
             vehicle.get(),
-            Map.copyOf(book),
-            Map.copyOf(asFound),
-            Map.copyOf(proposed),
+            Collections.unmodifiableMap(book),
+            Collections.unmodifiableMap(asFound),
+            Collections.unmodifiableMap(proposed),
             settings.raised(),
             new MeasuredWith(catalog, problems).parts(vehicle.get(), sheet.measurements()),
             List.copyOf(lines),
@@ -129,9 +130,9 @@ final class Resolver {
             order.order(),
             order.place(),
             vehicle.get(),
-            Map.copyOf(book),
-            Map.copyOf(asFound),
-            Map.copyOf(proposed),
+            Collections.unmodifiableMap(book),
+            Collections.unmodifiableMap(asFound),
+            Collections.unmodifiableMap(proposed),
             settings.raised(),
             new MeasuredWith(catalog, problems).parts(vehicle.get(), NOTHING),
             List.copyOf(lines),

@@ -1,8 +1,5 @@
 package trammel.derive;
 
-import static trammel.quantity.Dimension.LENGTH;
-import static trammel.quantity.Dimension.RATIO;
-
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -13,7 +10,6 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.hipparchus.analysis.differentiation.Gradient;
-import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
 import trammel.catalog.AxleProfile;
@@ -22,16 +18,12 @@ import trammel.catalog.StationProfile;
 import trammel.geometry.ClosestApproach;
 import trammel.geometry.Corner;
 import trammel.geometry.Heading;
-import trammel.geometry.Motion;
 import trammel.geometry.Obstacle;
 import trammel.geometry.Pose;
 import trammel.geometry.SteeringSweep;
 import trammel.geometry.SweepRange;
 import trammel.geometry.TireSolid;
-import trammel.quantity.Dimension;
 import trammel.quantity.Formula;
-import trammel.quantity.Input;
-import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
 import trammel.subject.Position;
 import trammel.subject.Side;
@@ -43,34 +35,13 @@ import trammel.subject.Station.FixedTo;
  * and once as proposed.
  */
 final class SweptGaps {
-  private static final Formula GAP =
-      new Formula(
-          "gap",
-          "least distance of the swept tire from the obstacle",
-          "SteeringSweep: true minimum over travel and lock, about the true steering axis");
-  private static final Formula CHANGE =
-      new Formula("change of gap", "gap as proposed − gap as found", "SteeringSweep");
-  private static final Formula WHEEL =
-      new Formula("where the wheel stands", "pose of the linkage", "closed form from hard points");
   private static final Formula OUTBOARD =
       new Formula("tire moved outboard", "book offset − effective offset", "definition of offset");
-
-  /** Shoulder radius of a tire where nobody has measured it (mm). Common practice. */
-  private static final Quantity SHOULDER =
-      Quantity.read(
-          "shoulder radius",
-          LENGTH,
-          40,
-          10,
-          new Input("SweptGaps", "shoulder radius", 0, "common practice", Instrument.STATED));
 
   /** A share of full lock, or mm of travel, that counts as the end itself. */
   private static final double NEARLY = 0.98;
 
   private static final double AT_REST = 3;
-
-  /** What a sweep is good to (mm). */
-  private static final double SWEEP_STEP = 0.05;
 
   private final Derivation derivation;
   private final HeightFacts heights;
@@ -203,7 +174,8 @@ final class SweptGaps {
         range.isEmpty()
             ? List.of()
             : SteeringSweep.sweep(
-                    new TireSolid(wheel.radius.value(), wheel.width.value(), SHOULDER.value()),
+                    new TireSolid(
+                        wheel.radius.value(), wheel.width.value(), SweptGap.SHOULDER.value()),
                     sweep,
                     range.get(),
                     shapes.stream().map(SurveyedShape::obstacle).toList())
@@ -283,79 +255,22 @@ final class SweptGaps {
     if (pose == null) {
       pose = corner.solved().orElseThrow().after();
     }
-    List<Quantity> operands = new ArrayList<>();
-    add(operands, corner.variables(), LENGTH, pose.wheelCenter());
-    add(operands, corner.variables(), RATIO, pose.spindle());
     SurveyedShape shape = found.now.shapes.get(station);
-    operands.addAll(shape.place(approach.onSurveyed(), raised));
-    operands.addAll(List.of(now.radius, now.width, SHOULDER, outboard));
-    double[] partials = partials(approach, operands);
-    Quantity gap = GAP.of(LENGTH, approach.gap(), partials, operands.toArray(Quantity[]::new));
-    ClosestApproach before = found.then.approaches.getOrDefault(station, approach);
-    double[] tire = {
-      partials[9], -partials[9], partials[10], -partials[10], -partials[12], partials[12]
-    };
-    Quantity change =
-        CHANGE.of(
-            LENGTH,
-            settled(approach.gap() - before.gap()),
-            tire,
-            now.radius,
-            then.radius,
-            now.width,
-            then.width,
-            now.offset,
-            then.offset);
+    SweptGap swept =
+        SweptGap.of(
+            corner.variables(),
+            pose,
+            approach,
+            shape.place(approach.onSurveyed(), raised),
+            found.then.approaches.getOrDefault(station, approach),
+            now,
+            then,
+            outboard);
     return new Swept(
-        gap,
-        change,
+        swept.gap(),
+        swept.change(),
         words(position, corner, approach),
         approach.surface().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-  }
-
-  /** A change below what a sweep is good to is none. */
-  private static double settled(double change) {
-    return Math.abs(change) < SWEEP_STEP ? 0 : change;
-  }
-
-  private static void add(
-      List<Quantity> operands,
-      Variables variables,
-      Dimension dimension,
-      FieldVector3D<Gradient> vector) {
-    for (Gradient component : List.of(vector.getX(), vector.getY(), vector.getZ())) {
-      operands.add(variables.quantity(WHEEL, dimension, component));
-    }
-  }
-
-  /** Derivatives of the gap with the closest points held: they do not contribute to first order. */
-  private static double[] partials(ClosestApproach approach, List<Quantity> operands) {
-    int count = operands.size();
-    Motion carried =
-        approach.obstacle().fixedTo() == Obstacle.FixedTo.KNUCKLE
-            ? approach.stance().of(Obstacle.FixedTo.KNUCKLE)
-            : Motion.NONE;
-    Vector3D axis = carried.undoDirection(approach.stance().axis());
-    double outboard = operands.get(count - 1).value();
-    Vector3D center = carried.undo(approach.stance().center()).add(-outboard, axis);
-    Gradient moved = Gradient.variable(count, count - 1, outboard);
-    FieldVector3D<Gradient> spindle = vector(count, 3, axis);
-    Gradient gap =
-        TireSolid.gap(
-            vector(count, 0, center).add(moved, spindle),
-            spindle,
-            vector(count, 6, carried.undo(approach.onObstacle())),
-            Gradient.variable(count, count - 4, operands.get(count - 4).value()),
-            Gradient.variable(count, count - 3, operands.get(count - 3).value()),
-            Gradient.variable(count, count - 2, operands.get(count - 2).value()));
-    return gap.getGradient();
-  }
-
-  private static FieldVector3D<Gradient> vector(int count, int first, Vector3D at) {
-    return new FieldVector3D<>(
-        Gradient.variable(count, first, at.getX()),
-        Gradient.variable(count, first + 1, at.getY()),
-        Gradient.variable(count, first + 2, at.getZ()));
   }
 
   private static String words(

@@ -122,6 +122,23 @@ final class Variables {
     return quantity(formula, dimension, computed.getValue(), computed);
   }
 
+  /**
+   * A sum of computed numbers, each times a factor, as one quantity.
+   *
+   * @throws IllegalArgumentException if there are more factors than numbers, or fewer
+   */
+  Quantity combined(
+      Formula formula, Dimension dimension, double[] factors, List<Gradient> computed) {
+    if (factors.length != computed.size()) {
+      throw new IllegalArgumentException(formula.name() + ": one factor for each number, please");
+    }
+    Gradient sum = constant(0);
+    for (int i = 0; i < factors.length; i++) {
+      sum = sum.add(computed.get(i).multiply(factors[i]));
+    }
+    return quantity(formula, dimension, sum);
+  }
+
   /** The same variables with another quantity in the place of one. */
   Variables with(int index, Quantity quantity) {
     List<Quantity> others = new ArrayList<>(Arrays.asList(quantities));

@@ -1,14 +1,15 @@
 package trammel.geometry;
 
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.LongAdder;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The poses of a sweep that all obstacles share, seen from each part that carries obstacles: an
- * obstacle stays where it was surveyed, and the tire is moved against it.
+ * obstacle stays where it was surveyed, and the tire is moved against it. Several threads may ask.
  */
 final class PoseGrid {
   private static final int TRAVELS = 5;
@@ -18,9 +19,8 @@ final class PoseGrid {
   final double[] travels;
   final double[] steers;
   private final @Nullable Stance[] nodes;
-  private final Map<Obstacle.FixedTo, double[] @Nullable []> seen =
-      new EnumMap<>(Obstacle.FixedTo.class);
-  private int asked;
+  private final Map<Obstacle.FixedTo, double[] @Nullable []> seen = new ConcurrentHashMap<>();
+  private final LongAdder asked = new LongAdder();
 
   PoseGrid(Stances stances, SweepRange range) {
     this.stances = stances;
@@ -46,7 +46,7 @@ final class PoseGrid {
 
   /** The linkage's pose, or null where it cannot reach. */
   @Nullable Stance ask(double travel, double steer) {
-    asked++;
+    asked.increment();
     return stances.at(travel, steer).orElse(null);
   }
 
@@ -64,7 +64,7 @@ final class PoseGrid {
   }
 
   int asked() {
-    return asked;
+    return asked.intValue();
   }
 
   int size() {

@@ -2,7 +2,7 @@ package trammel.geometry;
 
 import java.util.Optional;
 
-/** What a linkage does with a wheel over travel and steering. */
+/** What a linkage does with a wheel over travel and steering. Several threads may ask at once. */
 @FunctionalInterface
 public interface Stances {
 

@@ -1,6 +1,5 @@
 package trammel.geometry;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -29,15 +28,11 @@ public final class SteeringSweep {
       TireSolid tire, Stances stances, SweepRange range, List<Obstacle> obstacles) {
     PoseGrid grid = new PoseGrid(stances, range);
     double outOfReach = grid.outOfReach();
-    List<ClosestApproach> approaches = new ArrayList<>();
-    int distances = 0;
-    if (outOfReach < 1) {
-      for (Obstacle obstacle : obstacles) {
-        ObstacleSweep sweep = new ObstacleSweep(tire, grid, obstacle);
-        approaches.add(sweep.closest());
-        distances += sweep.distances();
-      }
-    }
+    List<ObstacleSweep> sweeps =
+        (outOfReach < 1 ? obstacles : List.<Obstacle>of())
+            .stream().map(obstacle -> new ObstacleSweep(tire, grid, obstacle)).toList();
+    List<ClosestApproach> approaches = sweeps.parallelStream().map(ObstacleSweep::closest).toList();
+    int distances = sweeps.stream().mapToInt(ObstacleSweep::distances).sum();
     return new SweepResult(approaches, outOfReach, grid.asked(), distances);
   }
 }
