@@ -90,7 +90,14 @@ final class CornerModel {
     SurveyPoint pitman = linkage.steering().pitmanPivot();
     pitmanPivot =
         pitman != null && SurveyedShape.known(pitman) ? SurveyedShape.vector(pitman) : null;
-    this.ends = ends.stream().mapToInt(end -> end.isKnown() ? collector.add(end) : -1).toArray();
+    this.ends = new int[ends.size()];
+    for (int i = 0; i < this.ends.length; i++) {
+      int earlier = ends.indexOf(ends.get(i));
+      this.ends[i] =
+          !ends.get(i).isKnown()
+              ? -1
+              : earlier < i ? this.ends[earlier] : collector.add(ends.get(i));
+    }
     variables = collector.all();
     if (variables.missing() == null) {
       for (int i = 0; i < adjusters.size(); i++) {
@@ -100,12 +107,15 @@ final class CornerModel {
   }
 
   /**
-   * Travel to the bump stop, to droop, and the rack's travel to either lock: what bounds a sweep.
+   * Travel to the bump stop and to droop with what is proposed, steering to either lock, and travel
+   * to both ends with what is fitted today: what bounds a sweep.
    */
   static final int BUMP = 0;
 
   static final int DROOP = 1;
   static final int LOCK = 2;
+  static final int BUMP_AS_FOUND = 3;
+  static final int DROOP_AS_FOUND = 4;
 
   /**
    * Where the tie rod's inner end is once the steering is turned: along a rack (mm), or about a

@@ -237,6 +237,8 @@ final class Corners {
     UpperArm arm = newArm(position);
     Shift shift = arm == null ? null : arm.ballJoint();
     Angles surveyed = profile.alignment().asSurveyed();
+    CornerTravel proposed = new CornerTravel(build, position, build.after(position));
+    CornerTravel found = new CornerTravel(build, position, build.before(position));
     return new CornerModel(
         profile.linkage(),
         surveyed.camber(),
@@ -245,9 +247,11 @@ final class Corners {
         shift == null ? null : List.of(shift.fore(), shift.out(), shift.up()),
         adjusters(position, arm),
         List.of(
-            profile.bumpTravel(),
-            new CornerTravel(build, position, build.after(position)).farthestHang(),
-            lock(profile.linkage().steering())));
+            proposed.stopRise(),
+            proposed.farthestHang(),
+            lock(profile.linkage().steering()),
+            found.stopRise(),
+            found.farthestHang()));
   }
 
   /** Steering from straight ahead to either lock: of a pitman arm where there is one. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -112,33 +111,42 @@ final class SweptGaps {
       boolean touched) {
     CornerModel model = corner.model();
     CornerPoses corners = corner.poses().orElseThrow();
+    double bump = model.end(CornerModel.BUMP);
+    double droop = model.end(CornerModel.DROOP);
+    double bumpThen = model.end(CornerModel.BUMP_AS_FOUND);
+    double droopThen = model.end(CornerModel.DROOP_AS_FOUND);
+    double outboardThen = book - then.offset.value();
     boolean same =
         now.radius.value() == then.radius.value()
             && now.width.value() == then.width.value()
             && now.offset.value() == then.offset.value()
+            && bump == bumpThen
+            && droop == droopThen
             && raised == 0
             && !touched;
-    Supplier<Near> asFound =
-        () ->
-            sweep(new WheelSweep(model, corners, false, book - then.offset.value()), axle, then, 0);
     Near nearThen =
         derivation.surveys.asFound(
             new Surveys.SweepKey(
                 corner.key().axle(),
                 List.of(
                     corners.tieRod(false).getValue(),
-                    model.end(CornerModel.BUMP),
-                    model.end(CornerModel.DROOP),
+                    bumpThen,
+                    droopThen,
                     model.end(CornerModel.LOCK),
                     then.radius.value(),
                     then.width.value(),
-                    book - then.offset.value())),
-            asFound);
+                    outboardThen)),
+            () ->
+                sweep(
+                    new WheelSweep(model, corners, false, bumpThen, droopThen, outboardThen),
+                    axle,
+                    then,
+                    0));
     Near nearNow =
         same
             ? nearThen
             : sweep(
-                new WheelSweep(model, corners, touched, book - now.offset.value()),
+                new WheelSweep(model, corners, touched, bump, droop, book - now.offset.value()),
                 axle,
                 now,
                 raised);

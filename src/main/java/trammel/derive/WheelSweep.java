@@ -21,18 +21,30 @@ final class WheelSweep implements Stances {
   private final CornerModel model;
   private final CornerPoses corner;
   private final boolean asProposed;
+  private final double bump;
+  private final double droop;
   private final double outboard;
   private final Corner<Binary64> linkage;
   private final Pose<Binary64> surveyed;
 
   /**
    * @param asProposed or as surveyed
+   * @param bump travel to the bump stop from where it was surveyed (mm)
+   * @param droop travel down to where it hangs, as a positive number (mm)
    * @param outboard how far the tire's center plane stands outboard of the surveyed wheel's (mm)
    */
-  WheelSweep(CornerModel model, CornerPoses corner, boolean asProposed, double outboard) {
+  WheelSweep(
+      CornerModel model,
+      CornerPoses corner,
+      boolean asProposed,
+      double bump,
+      double droop,
+      double outboard) {
     this.model = model;
     this.corner = corner;
     this.asProposed = asProposed;
+    this.bump = bump;
+    this.droop = droop;
     this.outboard = outboard;
     linkage = corner.plain(asProposed);
     surveyed = corner.plainSurveyed();
@@ -44,10 +56,8 @@ final class WheelSweep implements Stances {
    */
   Optional<SweepRange> range() {
     double lock = model.end(CornerModel.LOCK);
-    return corner.plainAt(asProposed, -model.end(CornerModel.DROOP), 0)
-                instanceof Pose<Binary64> low
-            && corner.plainAt(asProposed, model.end(CornerModel.BUMP), 0)
-                instanceof Pose<Binary64> high
+    return corner.plainAt(asProposed, -droop, 0) instanceof Pose<Binary64> low
+            && corner.plainAt(asProposed, bump, 0) instanceof Pose<Binary64> high
         ? Optional.of(
             new SweepRange(low.lowerAngle().getReal(), high.lowerAngle().getReal(), -lock, lock))
         : Optional.empty();

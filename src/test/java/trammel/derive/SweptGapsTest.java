@@ -6,6 +6,7 @@ import static trammel.derive.DemoSheet.facts;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -129,4 +130,57 @@ class SweptGapsTest {
     assertThat(gaps.get("front-left:arch").change().value()).isGreaterThan(10);
     assertThat(gaps.get("front-left:rear-mount").change().value()).isZero();
   }
+
+  /**
+   * A taller stop ends the way up sooner: what was met on the stop has more room, and more of it is
+   * told as gained; what was met elsewhere stays. Own derivation.
+   */
+  @Test
+  void aTallerStopGivesRoomToWhatIsMetOnTheStopAndToNothingElse() throws IOException {
+    Map<String, Clearance> before = front(DemoSheet.of(folder, "skerrow", STILL));
+    Map<String, Clearance> after =
+        front(DemoSheet.of(folder, "skerrow", STILL + "  - { add: LB-BS-F20, at: front }\n"));
+    int onTheStop = 0;
+    for (Map.Entry<String, Clearance> station : after.entrySet()) {
+      Clearance then = before.get(station.getKey());
+      Clearance now = station.getValue();
+      double gained = now.gap().value() - then.gap().value();
+      if (then.pose().contains("on the bump stop")) {
+        onTheStop++;
+        assertThat(gained).as(station.getKey()).isGreaterThan(0.5);
+        assertThat(now.change().value() - then.change().value())
+            .as(station.getKey())
+            .isCloseTo(gained, within(0.1));
+      } else {
+        assertThat(gained).as(station.getKey()).isBetween(-0.1, 0.1);
+      }
+    }
+    assertThat(onTheStop).isPositive();
+  }
+
+  /**
+   * A stop that is 20 mm taller, at a motion ratio of 0.62, takes 32.26 mm of the way up: the gaps
+   * are those of a vehicle that was built so. Own derivation.
+   */
+  @Test
+  void aTallerStopSweepsWhatAVehicleWithAsMuchLessTravelSweeps() throws IOException {
+    Map<String, Clearance> taller =
+        front(DemoSheet.of(folder, "skerrow", STILL + "  - { add: LB-BS-F20, at: front }\n"));
+    Map<String, Clearance> built =
+        front(
+            DemoSheet.altered(
+                folder,
+                "skerrow",
+                List.of("bump-travel: 82 mm"),
+                List.of("bump-travel: 49.742 mm"),
+                STILL));
+    taller.forEach(
+        (station, gap) ->
+            assertThat(gap.gap().value())
+                .as(station)
+                .isCloseTo(built.get(station).gap().value(), within(0.01)));
+  }
+
+  /** As good as nothing, so that every gap is told. */
+  private static final String STILL = DemoSheet.raised("seized", 0.001, 0.001, "");
 }
