@@ -35,6 +35,11 @@ final class SurveyedAlignment {
           "change by the linkage",
           "angle at the proposed height and setting − angle as shown",
           "closed form from hard points, toe reset");
+  private static final Formula LEFT_ALONE =
+      new Formula(
+          "change by the linkage",
+          "angle at the proposed height − angle as shown",
+          "closed form from hard points; nothing is turned, the tie rod keeps its length");
   private static final Formula AFTER =
       new Formula("angle as proposed", "as the rack showed + change + rake", "definition");
   private static final Formula BUMP_STEER =
@@ -171,19 +176,29 @@ final class SurveyedAlignment {
             TIE_ROD, LENGTH, solved.after.tieRodLength().subtract(solved.before.tieRodLength())));
   }
 
-  /** Camber, then caster, as proposed with nothing turned; empty where that is out of reach. */
+  /**
+   * Camber, then caster, as proposed with nothing turned, the tie rod as long as it was on the
+   * rack: the wheel stands at the toe that bump steer has left it; empty where that is out of
+   * reach.
+   */
   List<Quantity> untouched(Solved solved) {
-    List<Double> nothing = Collections.nCopies(model.ranges().size(), 0.0);
-    Pose<Gradient> pose = model.pose(true, nothing, PROPOSED, toe());
+    Pose<Gradient> pose = leftAlone(solved);
     if (pose == null) {
       return List.of();
     }
-    Gradient camber = pose.camber().subtract(solved.before.camber());
-    Gradient caster = pose.caster().subtract(solved.before.caster());
+    Quantity camber =
+        variables.quantity(LEFT_ALONE, ANGLE, pose.camber().subtract(solved.before.camber()));
+    Quantity caster =
+        variables.quantity(LEFT_ALONE, ANGLE, pose.caster().subtract(solved.before.caster()));
     return List.of(
-        after(shown.camber(), camber.getValue(), camber, null).called("camber with nothing turned"),
-        after(shown.caster(), caster.getValue(), caster, rake)
-            .called("caster with nothing turned"));
+        AFTER.linear(1, shown.camber(), 1, camber).called("camber with nothing turned"),
+        AFTER.linear(1, shown.caster(), 1, caster, 1, rake).called("caster with nothing turned"));
+  }
+
+  /** The wheel at the proposed height with nothing turned; null where that is out of reach. */
+  private @Nullable Pose<Gradient> leftAlone(Solved solved) {
+    List<Double> nothing = Collections.nCopies(model.ranges().size(), 0.0);
+    return model.steered(nothing, PROPOSED, solved.before.tieRodLength());
   }
 
   /**
@@ -191,8 +206,7 @@ final class SurveyedAlignment {
    * what the rack showed and the bump steer of the way; empty where that is out of reach.
    */
   Optional<Quantity> untouchedToe(Solved solved) {
-    List<Double> nothing = Collections.nCopies(model.ranges().size(), 0.0);
-    Pose<Gradient> pose = model.steered(nothing, PROPOSED, solved.before.tieRodLength());
+    Pose<Gradient> pose = leftAlone(solved);
     if (pose == null) {
       return Optional.empty();
     }
