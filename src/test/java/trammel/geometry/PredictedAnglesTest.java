@@ -47,7 +47,8 @@ class PredictedAnglesTest {
     return BuildFiles.read(sheet, CatalogFiles.read(DEMO));
   }
 
-  private static Build raised(PredictedAnglesTest test, double lift, String more) throws IOException {
+  private static Build raised(PredictedAnglesTest test, double lift, String more)
+      throws IOException {
     return test.build("skerrow", "  - { raise: " + lift + " mm ± 4 mm, at: front }\n" + more);
   }
 
