@@ -4,7 +4,6 @@ import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Dimension.RATIO;
 
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.analysis.differentiation.Gradient;
@@ -54,7 +53,7 @@ final class SpringSurvey {
   private final MotionRatio<Gradient> ratios;
   private final WheelTravel<Gradient> travel;
   private final Heading<Gradient> straight;
-  private final Map<Double, Optional<Parted>> worked = new HashMap<>();
+  private final Map<Double, Optional<Parted>> worked = new Surveys.Latest<>();
 
   /** Of an axle whose hard points, angles and mount are all known. */
   SpringSurvey(AxleProfile axle, MountProfile mount, DoubleWishbone<Binary64> plain) {
