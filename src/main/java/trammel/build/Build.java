@@ -164,6 +164,35 @@ public record Build(
         .findFirst();
   }
 
+  /** The same build with the bar in another hole of one of its brackets. */
+  public Build inHole(Part bracket, String hole) {
+    List<Line> moved =
+        lines.stream()
+            .map(
+                line ->
+                    line.part().equals(bracket)
+                        ? new Line(line.part(), line.at(), line.units(), hole, line.place())
+                        : line)
+            .toList();
+    return new Build(
+        title,
+        place,
+        vehicle,
+        book,
+        asFound,
+        proposed,
+        raised,
+        measuredWith,
+        moved,
+        found,
+        aims,
+        measurements,
+        waivers,
+        trial,
+        given,
+        assumed);
+  }
+
   /** Equipment of a wheel as the maker built it. */
   public Equipment bookAt(Position position) {
     return book.getOrDefault(position, Equipment.NONE);

@@ -1,10 +1,13 @@
 package trammel.build;
 
+import static trammel.quantity.Dimension.ANGLE;
 import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Dimension.PRESSURE;
+import static trammel.quantity.Instrument.ANGLE_FINDER;
 import static trammel.quantity.Instrument.FENDER;
 import static trammel.quantity.Instrument.GAUGE;
 import static trammel.quantity.Instrument.LOCK_GAP;
+import static trammel.quantity.Instrument.TAPE;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -14,6 +17,7 @@ import trammel.read.Inline;
 import trammel.read.Measured;
 import trammel.read.Place;
 import trammel.read.Required;
+import trammel.subject.Axle;
 import trammel.subject.Position;
 import trammel.subject.Station;
 import trammel.subject.Subject;
@@ -31,7 +35,9 @@ public record MeasuredFile(
     List<FenderHeight> heights,
     List<Rack> alignment,
     List<FluidPressure> pressures,
-    List<Gap> gaps) {
+    List<Gap> gaps,
+    List<BeamAxle> axles,
+    List<PropShaft> shafts) {
 
   /** A hub-to-fender height. */
   public record FenderHeight(
@@ -79,6 +85,98 @@ public record MeasuredFile(
               min = 1,
               max = 1000000)
           Quantity pressure) {}
+
+  /**
+   * Where a beam axle stands, with the vehicle on its wheels on level ground. Slopes are against
+   * level.
+   *
+   * @param barSlope of its panhard bar in front view, positive with the end on the frame higher
+   * @param shift sideways from where it was surveyed under the frame, positive to the left
+   * @param dragLinkSlope of its drag link in front view, positive where it rises to the left
+   * @param lowerLinkSlope of its lower links in side view, positive with the end on the frame
+   *     higher
+   * @param upperLinkSlope of its upper links, the same
+   * @param turn against the frame from where it was surveyed, positive with the pinion's nose up;
+   *     of a front axle positive with its front down
+   */
+  public record BeamAxle(
+      Place place,
+      @Required Axle at,
+      @Measured(
+              value = ANGLE,
+              by = ANGLE_FINDER,
+              how = "angle finder along the bar",
+              min = -60,
+              max = 60)
+          Quantity barSlope,
+      @Measured(
+              value = LENGTH,
+              by = TAPE,
+              how = "tape between frame and tire on both sides; half of what has changed",
+              min = -150,
+              max = 150)
+          Quantity shift,
+      @Measured(
+              value = ANGLE,
+              by = ANGLE_FINDER,
+              how = "angle finder along the drag link",
+              min = -60,
+              max = 60)
+          Quantity dragLinkSlope,
+      @Measured(
+              value = ANGLE,
+              by = ANGLE_FINDER,
+              how = "angle finder along a lower link",
+              min = -60,
+              max = 60)
+          Quantity lowerLinkSlope,
+      @Measured(
+              value = ANGLE,
+              by = ANGLE_FINDER,
+              how = "angle finder along an upper link",
+              min = -60,
+              max = 60)
+          Quantity upperLinkSlope,
+      @Measured(
+              value = ANGLE,
+              by = ANGLE_FINDER,
+              how = "angle finder on the axle and on the frame, before and after",
+              min = -30,
+              max = 30)
+          Quantity turn) {}
+
+  /**
+   * A prop shaft's ends, with the vehicle on its wheels on level ground.
+   *
+   * @param shaft what the vehicle's profile calls it
+   * @param pinionSlope of the pinion's axis against level, positive where it rises toward the front
+   * @param gearboxJoint angle of its joint at gearbox or transfer case, in space
+   * @param axleJoint angle of its joint at the axle, in space
+   */
+  public record PropShaft(
+      Place place,
+      @Required String shaft,
+      @Measured(
+              value = ANGLE,
+              by = ANGLE_FINDER,
+              how = "angle finder on the pinion flange",
+              min = -45,
+              max = 45)
+          Quantity pinionSlope,
+      @Measured(
+              value = ANGLE,
+              by = ANGLE_FINDER,
+              how = "angle finder on flange and shaft",
+              min = 0,
+              max = 60)
+          Quantity gearboxJoint,
+      @Measured(
+              value = ANGLE,
+              by = ANGLE_FINDER,
+              how = "angle finder on flange and shaft",
+              min = 0,
+              max = 60)
+          Quantity axleJoint) {}
 
   /** A gap at a clearance station, in the pose it was measured in. */
   public record Gap(

@@ -2,17 +2,22 @@ package trammel.build;
 
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import trammel.build.MeasuredFile.BeamAxle;
 import trammel.build.MeasuredFile.FenderHeight;
 import trammel.build.MeasuredFile.FluidPressure;
 import trammel.build.MeasuredFile.Gap;
+import trammel.build.MeasuredFile.PropShaft;
 import trammel.build.MeasuredFile.Rack;
+import trammel.catalog.ShaftProfile;
 import trammel.catalog.VehicleProfile;
 import trammel.quantity.Quantity;
 import trammel.read.Binder;
 import trammel.read.Place;
 import trammel.read.Problems;
+import trammel.read.Words;
 import trammel.read.YamlReader;
 import trammel.subject.Position;
 
@@ -66,12 +71,59 @@ public final class MeasuredFiles {
       once("gap at " + gap.at() + ", " + gap.steer() + ", " + gap.height(), gap.place());
       uncertain(gap.gap(), gap.place());
     }
+    file.axles().forEach(axle -> axle(axle, vehicle));
+    file.shafts().forEach(shaft -> shaft(shaft, vehicle));
     if (seen.isEmpty()) {
       problems.add(
           file.place(),
-          "nothing is measured; expected heights, alignment, pressures or gaps",
+          "nothing is measured; expected heights, alignment, pressures, gaps, axles or shafts",
           "Add a line below heights: - { at: front-left, height: 540 mm }.");
     }
+  }
+
+  private void axle(BeamAxle axle, VehicleProfile vehicle) {
+    if (!vehicle.axle(axle.at()).layout().beam()) {
+      problems.add(
+          axle.place(),
+          "at: the " + axle.at() + " axle is no beam; these angles are those of a beam axle",
+          "Write camber, caster and toe of its wheels under alignment.");
+    }
+    once("entry of the " + axle.at() + " axle", axle.place());
+    some(
+        axle.place(),
+        List.of(
+            axle.barSlope(),
+            axle.shift(),
+            axle.dragLinkSlope(),
+            axle.lowerLinkSlope(),
+            axle.upperLinkSlope(),
+            axle.turn()),
+        "Add for example bar-slope: 5.5°.");
+  }
+
+  private void shaft(PropShaft shaft, VehicleProfile vehicle) {
+    List<String> names = vehicle.shafts().stream().map(ShaftProfile::shaft).toList();
+    if (!names.contains(shaft.shaft())) {
+      problems.add(
+          shaft.place(),
+          "shaft: the profile has no prop shaft called " + Words.quoted(shaft.shaft()),
+          names.isEmpty()
+              ? "Give the shaft in the profile, under shafts."
+              : Words.didYouMean(shaft.shaft(), names, "Expected " + Words.anyOf(names) + "."));
+    }
+    once("entry of the shaft " + Words.quoted(shaft.shaft()), shaft.place());
+    some(
+        shaft.place(),
+        List.of(shaft.pinionSlope(), shaft.gearboxJoint(), shaft.axleJoint()),
+        "Add for example pinion-slope: 3.5°.");
+  }
+
+  /** An entry says something, and how well. */
+  private void some(Place place, List<Quantity> values, String advice) {
+    if (values.stream().noneMatch(Quantity::isKnown)) {
+      problems.add(place, "nothing is measured here", advice);
+    }
+    values.forEach(value -> uncertain(value, place));
   }
 
   private void running(Position position, Place place) {

@@ -22,18 +22,35 @@ import trammel.quantity.Quantity;
  * @param unforetold measured values that nothing foretells
  * @param explanations values whose shift would settle all deviations, likeliest first; empty where
  *     all agree, and where nothing on the sheet explains what does not
+ * @param holes other holes of a bracket with which all would agree
  */
 public record Agreement(
-    List<Deviation> deviations, List<Pair> unforetold, List<Explanation> explanations) {
+    List<Deviation> deviations,
+    List<Pair> unforetold,
+    List<Explanation> explanations,
+    List<Predictions.OtherHole> holes) {
   /** More than a person would follow up. */
   private static final int MOST = 3;
 
   /** Holds every measured value against its prediction. */
   public static Agreement of(MeasuredFile file, Predictions predictions) {
-    return of(
-        Arrays.stream(Kind.values())
-            .flatMap(kind -> kind.pairs(file, predictions).stream())
+    Agreement stated = of(pairs(file, predictions));
+    if (stated.deviations.stream().allMatch(Deviation::agrees)) {
+      return stated;
+    }
+    return new Agreement(
+        stated.deviations,
+        stated.unforetold,
+        stated.explanations,
+        predictions.otherHoles().stream()
+            .filter(other -> of(pairs(file, other.then())).agrees())
             .toList());
+  }
+
+  private static List<Pair> pairs(MeasuredFile file, Predictions predictions) {
+    return Arrays.stream(Kind.values())
+        .flatMap(kind -> kind.pairs(file, predictions).stream())
+        .toList();
   }
 
   /** Holds pairs of measured and predicted values against each other. */
@@ -43,7 +60,8 @@ public record Agreement(
     return new Agreement(
         deviations,
         pairs.stream().filter(pair -> !pair.predicted().isKnown()).toList(),
-        deviations.stream().allMatch(Deviation::agrees) ? List.of() : explain(deviations));
+        deviations.stream().allMatch(Deviation::agrees) ? List.of() : explain(deviations),
+        List.of());
   }
 
   /** Whether there is something to compare, and all of it agrees. */

@@ -3,8 +3,13 @@ package trammel.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import trammel.build.MeasuredFile;
+import trammel.build.MeasuredFile.BeamAxle;
+import trammel.build.MeasuredFile.PropShaft;
+import trammel.derive.BeamPredictions;
 import trammel.derive.Predictions;
+import trammel.derive.ShaftPredictions;
 import trammel.quantity.Quantity;
 import trammel.subject.Subject;
 
@@ -83,6 +88,60 @@ public enum Kind {
                       predictions.gap(gap.wheel(), gap.station(), gap.steer(), gap.height())))
           .toList();
     }
+  },
+  BAR_SLOPE("Panhard bar, slope, frame end higher positive") {
+    @Override
+    List<Pair> pairs(MeasuredFile file, Predictions predictions) {
+      return axles(file, predictions, BeamAxle::barSlope, BeamPredictions::barSlope);
+    }
+  },
+  AXLE_SHIFT("Beam axle, sideways shift, to the left positive") {
+    @Override
+    List<Pair> pairs(MeasuredFile file, Predictions predictions) {
+      return axles(file, predictions, BeamAxle::shift, BeamPredictions::shift);
+    }
+  },
+  AXLE_TURN("Beam axle, turn against the frame, pinion's nose up positive") {
+    @Override
+    List<Pair> pairs(MeasuredFile file, Predictions predictions) {
+      return axles(file, predictions, BeamAxle::turn, BeamPredictions::turn);
+    }
+  },
+  LOWER_LINK_SLOPE("Lower links, slope, frame end higher positive") {
+    @Override
+    List<Pair> pairs(MeasuredFile file, Predictions predictions) {
+      return axles(file, predictions, BeamAxle::lowerLinkSlope, BeamPredictions::lowerLinkSlope);
+    }
+  },
+  UPPER_LINK_SLOPE("Upper links, slope, frame end higher positive") {
+    @Override
+    List<Pair> pairs(MeasuredFile file, Predictions predictions) {
+      return axles(file, predictions, BeamAxle::upperLinkSlope, BeamPredictions::upperLinkSlope);
+    }
+  },
+  DRAG_LINK_SLOPE("Drag link, slope, rising to the left positive") {
+    @Override
+    List<Pair> pairs(MeasuredFile file, Predictions predictions) {
+      return axles(file, predictions, BeamAxle::dragLinkSlope, BeamPredictions::dragLinkSlope);
+    }
+  },
+  PINION_SLOPE("Pinion, slope, rising toward the front positive") {
+    @Override
+    List<Pair> pairs(MeasuredFile file, Predictions predictions) {
+      return shafts(file, predictions, PropShaft::pinionSlope, ShaftPredictions::pinionSlope);
+    }
+  },
+  GEARBOX_JOINT("Prop shaft, joint at the gearbox, angle in space") {
+    @Override
+    List<Pair> pairs(MeasuredFile file, Predictions predictions) {
+      return shafts(file, predictions, PropShaft::gearboxJoint, ShaftPredictions::gearboxJoint);
+    }
+  },
+  AXLE_JOINT("Prop shaft, joint at the axle, angle in space") {
+    @Override
+    List<Pair> pairs(MeasuredFile file, Predictions predictions) {
+      return shafts(file, predictions, PropShaft::axleJoint, ShaftPredictions::axleJoint);
+    }
   };
 
   private final String words;
@@ -97,8 +156,8 @@ public enum Kind {
   /** One angle of each wheel that was on the rack. */
   List<Pair> angles(
       MeasuredFile file,
-      java.util.function.Function<MeasuredFile.Rack, Quantity> measured,
-      java.util.function.Function<MeasuredFile.Rack, Quantity> predicted) {
+      Function<MeasuredFile.Rack, Quantity> measured,
+      Function<MeasuredFile.Rack, Quantity> predicted) {
     List<Pair> pairs = new ArrayList<>();
     for (MeasuredFile.Rack rack : file.alignment()) {
       if (measured.apply(rack).isKnown()) {
@@ -114,6 +173,41 @@ public enum Kind {
     return pairs;
   }
 
+  /** One value of each beam axle that was measured. */
+  List<Pair> axles(
+      MeasuredFile file,
+      Predictions predictions,
+      Function<BeamAxle, Quantity> measured,
+      Function<BeamPredictions, Quantity> predicted) {
+    return file.axles().stream()
+        .filter(axle -> measured.apply(axle).isKnown())
+        .map(
+            axle ->
+                new Pair(
+                    this,
+                    Subject.of(axle.at()),
+                    "",
+                    measured.apply(axle),
+                    predicted.apply(predictions.beam(axle.at()))))
+        .toList();
+  }
+
+  /** One value of each prop shaft that was measured. */
+  List<Pair> shafts(
+      MeasuredFile file,
+      Predictions predictions,
+      Function<PropShaft, Quantity> measured,
+      Function<ShaftPredictions, Quantity> predicted) {
+    List<Pair> pairs = new ArrayList<>();
+    for (PropShaft shaft : file.shafts()) {
+      if (measured.apply(shaft).isKnown()) {
+        ShaftPredictions then = predictions.shaft(shaft.shaft());
+        pairs.add(new Pair(this, then.subject(), "", measured.apply(shaft), predicted.apply(then)));
+      }
+    }
+    return pairs;
+  }
+
   /** What it is, for a heading. */
   public String words() {
     return words;
@@ -121,6 +215,6 @@ public enum Kind {
 
   @Override
   public String toString() {
-    return name().toLowerCase(Locale.ROOT);
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

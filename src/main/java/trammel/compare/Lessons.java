@@ -153,8 +153,10 @@ public final class Lessons {
           !rack.adjusted()
               && !build.changes(
                   rack.at(), PartKind.UPPER_ARM, PartKind.ECCENTRIC_BOLT, PartKind.BODY_LIFT_KIT);
+      // A beam's angles follow its links from where it was surveyed, not from a printout.
+      boolean beam = build.vehicle().axle(rack.at().axle().orElseThrow()).layout().beam();
       boolean both = rack.angles().camber().isKnown() && rack.angles().caster().isKnown();
-      if (asItWas && both && height.isKnown()) {
+      if (asItWas && !beam && both && height.isKnown()) {
         String path = "alignment." + rack.at();
         printouts.add(
             new OverlayFile.Printout(

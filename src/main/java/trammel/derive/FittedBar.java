@@ -180,6 +180,26 @@ final class FittedBar {
     return length(SHIFT, fitting.shift);
   }
 
+  /**
+   * How far the axle stands from where it was surveyed (mm), positive to the left; empty where the
+   * bar does not reach.
+   */
+  Optional<Quantity> toLeft(Fitting fitting) {
+    return bar()
+        .shift(fitting.lift, fitting.change)
+        .map(shift -> variables.quantity(SHIFT, LENGTH, shift));
+  }
+
+  /**
+   * The bar against level in front view (degrees), positive with its frame end higher; empty where
+   * it does not reach.
+   */
+  Optional<Quantity> frameEndHigher(Fitting fitting) {
+    return bar()
+        .angle(fitting.lift, fitting.change)
+        .map(angle -> variables.quantity(SLOPE, ANGLE, angle));
+  }
+
   /** How much more one fitting leaves than another (mm). */
   Quantity lost(Fitting fitting, Fitting against) {
     return LOST.linear(1, shift(fitting), -1, shift(against));

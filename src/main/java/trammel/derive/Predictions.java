@@ -8,10 +8,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import trammel.build.Build;
 import trammel.catalog.AlignmentSpec;
 import trammel.catalog.AxleProfile;
+import trammel.catalog.BeamLocation.Panhard;
+import trammel.catalog.SuspensionPart.PanhardBracket;
 import trammel.fact.Alignment;
 import trammel.fact.Clearance;
 import trammel.fact.Fact;
@@ -23,6 +26,8 @@ import trammel.quantity.Formula;
 import trammel.quantity.Input;
 import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
+import trammel.read.Place;
+import trammel.subject.Axle;
 import trammel.subject.Position;
 import trammel.subject.Station;
 import trammel.subject.Station.Height;
@@ -43,8 +48,6 @@ public final class Predictions {
 
   private static final Formula AS_SET =
       new Formula("toe as set", "maker's preferred toe ± what his window leaves", "definition");
-
-  private static final String BEAM = "the angles of a beam axle's wheel are not foretold singly";
 
   private static final Formula ABOVE_BOOK =
       new Formula("height above the book's", "height as proposed − book height", "definition");
@@ -101,6 +104,9 @@ public final class Predictions {
    * @param adjusted whether the adjusters stand as proposed, or as they were found
    */
   public Quantity camber(Position position, boolean adjusted) {
+    if (beam(position)) {
+      return asSurveyed(position, AlignmentSpec.Angles::camber);
+    }
     return adjusted
         ? fact(Alignment.class, Subject.of(position))
             .map(Alignment::camber)
@@ -114,6 +120,10 @@ public final class Predictions {
    * @param adjusted whether the adjusters stand as proposed, or as they were found
    */
   public Quantity caster(Position position, boolean adjusted) {
+    if (beam(position)) {
+      Quantity surveyed = asSurveyed(position, AlignmentSpec.Angles::caster);
+      return surveyed.isKnown() ? beam(position.axle().orElseThrow()).caster() : surveyed;
+    }
     return adjusted
         ? fact(Alignment.class, Subject.of(position))
             .map(Alignment::caster)
@@ -125,16 +135,19 @@ public final class Predictions {
    * Toe of one wheel (degrees, positive inward) at the proposed height.
    *
    * @param adjusted whether it was set anew: the maker's, ± what his window leaves the fitter; else
-   *     as the rack showed it before, and the bump steer since, the tie rod left alone
+   *     as the rack showed it before, and the bump steer since, the tie rod left alone; the wheels
+   *     of a beam axle keep theirs
    */
   public Quantity toe(Position position, boolean adjusted) {
+    AlignmentSpec.Window window = profile(position).alignment().toe();
+    if (beam(position)) {
+      boolean set = adjusted && position.axle().orElseThrow() == Axle.FRONT;
+      return set ? toeSet(position, window) : asSurveyed(position, AlignmentSpec.Angles::toe);
+    }
     if (adjusted) {
       return fact(Alignment.class, Subject.of(position))
-          .map(set -> toeSet(position, profile(position).alignment().toe()))
+          .map(set -> toeSet(position, window))
           .orElseGet(Predictions::noSetting);
-    }
-    if (profile(position).layout().beam()) {
-      return unforetold(ANGLE, BEAM);
     }
     return derivation
         .corners(position.axle().orElseThrow())
@@ -158,14 +171,80 @@ public final class Predictions {
     return AS_SET.linear(1, toe.preferred(), 1, Quantity.read(name, ANGLE, 0, within, setting));
   }
 
+  /** Where a beam axle should stand. */
+  public BeamPredictions beam(Axle axle) {
+    return new BeamPredictions(derivation, axle);
+  }
+
+  /**
+   * How a prop shaft should stand.
+   *
+   * @param shaft its name in the vehicle's profile
+   */
+  public ShaftPredictions shaft(String shaft) {
+    return derivation.build.vehicle().shafts().stream()
+        .filter(profile -> profile.shaft().equals(shaft))
+        .map(profile -> new ShaftPredictions(derivation, profile))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * What another hole of a bracket would have foretold.
+   *
+   * @param stated the hole of the sheet; the best one where it names none
+   * @param other the other hole
+   * @param place of the bracket on the sheet
+   */
+  public record OtherHole(
+      Axle axle, String bracket, String stated, String other, Place place, Predictions then) {}
+
+  /** Every hole that a bar is not in, of the brackets on the sheet. */
+  public List<OtherHole> otherHoles() {
+    List<OtherHole> others = new ArrayList<>();
+    for (Build.Line line : derivation.build.lines()) {
+      if (!(line.part() instanceof PanhardBracket bracket)) {
+        continue;
+      }
+      Axle axle = line.at().get(0).axle().orElseThrow();
+      Panhard panhard = derivation.build.vehicle().axle(axle).location().panhard();
+      if (panhard == null) {
+        continue;
+      }
+      FittedBar bar = new FittedBar(derivation, axle, panhard, derivation.ride(axle));
+      if (bar.missing() != null) {
+        continue;
+      }
+      String stated = bar.chosen().name();
+      for (PanhardBracket.Hole hole : bracket.holes()) {
+        if (!hole.name().equals(stated)) {
+          Build moved = derivation.build.inHole(bracket, hole.name());
+          Predictions then = of(moved, derivation.on);
+          others.add(
+              new OtherHole(axle, bracket.number(), stated, hole.name(), line.place(), then));
+        }
+      }
+    }
+    return List.copyOf(others);
+  }
+
+  private boolean beam(Position position) {
+    return profile(position).layout().beam();
+  }
+
+  /** What a rack showed of a beam axle as surveyed: its camber and toe stay. */
+  private Quantity asSurveyed(Position position, Function<AlignmentSpec.Angles, Quantity> which) {
+    Quantity shown = which.apply(profile(position).alignment().asSurveyed());
+    return shown.isKnown()
+        ? shown
+        : unforetold(ANGLE, "the profile does not say what the rack showed of this beam axle");
+  }
+
   private static Quantity noSetting() {
     return unforetold(ANGLE, "the changes leave the alignment of this wheel alone");
   }
 
   private Quantity untouched(Position position, int which) {
-    if (profile(position).layout().beam()) {
-      return unforetold(ANGLE, BEAM);
-    }
     List<Quantity> angles = derivation.corners(position.axle().orElseThrow()).untouched(position);
     return angles.isEmpty()
         ? unforetold(ANGLE, "the linkage does not reach the proposed height")

@@ -2,6 +2,7 @@ package trammel.derive;
 
 import static trammel.quantity.Dimension.ANGLE;
 
+import trammel.build.Equipment;
 import trammel.catalog.AlignmentSpec;
 import trammel.catalog.AlignmentSpec.CasterFrom;
 import trammel.catalog.PartKind;
@@ -19,6 +20,11 @@ final class Rake {
           "caster by rake",
           "atan((front raised − rear raised) / wheelbase)",
           "own derivation; shared/reference/lift-and-alignment.csv: frame angle adds to caster");
+  private static final Formula FRAME =
+      new Formula(
+          "slope of the frame since the survey",
+          "atan((front raised − rear raised) / wheelbase)",
+          "own derivation: positive with the front up");
   private static final Formula RAISED =
       new Formula("raised at the axle", "suspension lift + tire lift", "definition");
 
@@ -34,11 +40,42 @@ final class Rake {
     }
     Quantity front = raise(derivation, Position.of(Axle.FRONT, side));
     Quantity rear = raise(derivation, Position.of(Axle.REAR, side));
-    Quantity wheelbase = derivation.build.vehicle().wheelbase();
+    return slope(RAKE, front, rear, derivation.build.vehicle().wheelbase());
+  }
+
+  /**
+   * How far the frame's front has come up against its rear since the vehicle was surveyed
+   * (degrees), by suspension and tires.
+   */
+  static Quantity sinceSurvey(Derivation derivation) {
+    return slope(
+        FRAME,
+        sinceSurvey(derivation, Axle.FRONT),
+        sinceSurvey(derivation, Axle.REAR),
+        derivation.build.vehicle().wheelbase());
+  }
+
+  private static Quantity sinceSurvey(Derivation derivation, Axle axle) {
+    Position left = Position.of(axle, Side.LEFT);
+    Quantity lift = derivation.ride(axle).proposed();
+    Equipment book = derivation.build.bookAt(left);
+    return derivation.build.after(left).sameAs(book, PartKind.TIRE)
+        ? lift
+        : RAISED.linear(
+            1,
+            lift,
+            1,
+            derivation.after(left).radius,
+            -1,
+            new WheelEnd(book, derivation.figures).radius);
+  }
+
+  private static Quantity slope(
+      Formula formula, Quantity front, Quantity rear, Quantity wheelbase) {
     double difference = known(front) - known(rear);
     double base = wheelbase.isKnown() ? wheelbase.value() : Double.NaN;
     double slope = Math.toDegrees(base / (base * base + difference * difference));
-    return RAKE.of(
+    return formula.of(
         ANGLE,
         Math.toDegrees(Math.atan2(difference, base)),
         new double[] {slope, -slope, -slope * difference / base},

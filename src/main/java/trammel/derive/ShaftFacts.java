@@ -125,6 +125,22 @@ final class ShaftFacts {
     return numbers;
   }
 
+  /**
+   * Both joints of a shaft at the proposed height.
+   *
+   * @param output angle of the one at gearbox or transfer case (degrees, in space)
+   * @param pinion angle of the one at the axle
+   */
+  record JointAngles(Quantity output, Quantity pinion) {}
+
+  /** The joints of a shaft at the proposed height. */
+  JointAngles joints(ShaftProfile shaft) {
+    Axle axle = shaft.drives();
+    Shaft proposed = new Shaft(axle, shaft, derivation.ride(axle).proposed(), true);
+    return new JointAngles(
+        proposed.angle(ShaftJoints::outputAngle), proposed.angle(ShaftJoints::pinionAngle));
+  }
+
   private void shaft(Axle axle, ShaftProfile shaft, AxleRide ride) {
     AxleProfile profile = build.vehicle().axle(axle);
     Shaft found = new Shaft(axle, shaft, Constants.mm(0), false);

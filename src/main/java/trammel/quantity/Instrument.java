@@ -26,6 +26,11 @@ public enum Instrument {
    * table A.1, ±1.0 %.
    */
   TIRE_TABLE("maker's tire table", 0, 0.01),
+  /**
+   * Laid on a bar, a flange or a housing in place, or the difference of two such readings. Common
+   * practice.
+   */
+  ANGLE_FINDER("angle finder", 0.5, 0),
   TOE_RACK("alignment rack, toe", 0.05, 0),
   CAMBER_RACK("alignment rack, camber", 0.1, 0),
   CASTER_RACK("alignment rack, caster", 0.25, 0),
@@ -64,7 +69,7 @@ public enum Instrument {
     return switch (this) {
       case TAPE, FENDER, LOCK_GAP, HARD_POINT, CALIPER, MACHINED, WHEEL_OFFSET ->
           dimension == Dimension.LENGTH;
-      case TOE_RACK, CAMBER_RACK, CASTER_RACK -> dimension == Dimension.ANGLE;
+      case ANGLE_FINDER, TOE_RACK, CAMBER_RACK, CASTER_RACK -> dimension == Dimension.ANGLE;
       default -> true;
     };
   }

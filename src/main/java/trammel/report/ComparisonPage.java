@@ -10,9 +10,11 @@ import trammel.compare.Deviation;
 import trammel.compare.Explanation;
 import trammel.compare.Kind;
 import trammel.compare.Pair;
+import trammel.derive.Predictions;
 import trammel.quantity.Input;
 import trammel.quantity.Quantity;
 import trammel.read.QuantityWriter;
+import trammel.read.Words;
 
 /** A finished vehicle against its predictions, as text. */
 public final class ComparisonPage {
@@ -111,13 +113,19 @@ public final class ComparisonPage {
   private static final int LABEL = 28;
 
   private static String label(Pair pair) {
+    String where = pair.subject().where();
+    String detail = pair.subject().detail();
     String place =
-        Sentences.upperFirst((pair.subject().where() + " " + pair.subject().detail()).strip())
-            .replace('-', ' ');
+        Sentences.upperFirst(
+            (detail.startsWith(where) ? detail : where + " " + detail).strip().replace('-', ' '));
     String value = QuantityWriter.value(pair.measured()).replaceFirst("(?<=[0-9]) ?[^0-9]+$", "");
     int room = LABEL - 3 - value.length();
     String cut = place.length() > room ? place.substring(0, room) : place;
     return "  " + cut + " ".repeat(room - cut.length() + 1) + value;
+  }
+
+  private static String words(Kind kind) {
+    return kind.toString().replace('-', ' ');
   }
 
   private static String sentence(Deviation deviation) {
@@ -127,7 +135,7 @@ public final class ComparisonPage {
     String way = deviation.difference() < 0 ? "lower" : "higher";
     return pair.subject().words()
         + ", "
-        + pair.kind()
+        + words(pair.kind())
         + pose
         + ": measured "
         + QuantityWriter.uncertain(measured)
@@ -147,6 +155,13 @@ public final class ComparisonPage {
   }
 
   private void explanations(Agreement agreement) {
+    if (!agreement.holes().isEmpty()) {
+      page.heading("All of it agrees with the bar in another hole:");
+      agreement.holes().forEach(hole -> page.paragraph("  ", "    ", sentence(hole)));
+      if (agreement.explanations().isEmpty()) {
+        return;
+      }
+    }
     if (agreement.explanations().isEmpty()) {
       page.heading("What would explain it:");
       page.paragraph(
@@ -168,6 +183,20 @@ public final class ComparisonPage {
     for (Explanation explanation : agreement.explanations()) {
       page.paragraph("  " + number++ + ". ", "     ", sentence(explanation));
     }
+  }
+
+  private static String sentence(Predictions.OtherHole hole) {
+    return "The "
+        + hole.axle()
+        + " panhard bar would have to be in the hole "
+        + Words.quoted(hole.other())
+        + " of the bracket "
+        + hole.bracket()
+        + " instead of "
+        + Words.quoted(hole.stated())
+        + ": "
+        + hole.place()
+        + ".";
   }
 
   private static String sentence(Explanation explanation) {
@@ -202,7 +231,7 @@ public final class ComparisonPage {
     pairs.stream()
         .collect(
             Collectors.groupingBy(
-                pair -> pair.kind() + ": " + Comparisons.why(pair),
+                pair -> words(pair.kind()) + ": " + Comparisons.why(pair),
                 java.util.LinkedHashMap::new,
                 Collectors.mapping(
                     pair -> pair.subject().words().toLowerCase(Locale.ROOT),

@@ -11,6 +11,7 @@ import trammel.compare.Agreement;
 import trammel.compare.Deviation;
 import trammel.compare.Explanation;
 import trammel.compare.Pair;
+import trammel.derive.Predictions;
 import trammel.quantity.Absence;
 import trammel.quantity.Input;
 
@@ -20,6 +21,7 @@ import trammel.quantity.Input;
  *
  * @param agrees whether something was compared and all of it agrees
  * @param explanations likeliest first
+ * @param holes other holes of a bracket with which all would agree
  * @param unforetold what was measured and nothing foretells
  * @param assumed what rule books assume of the vehicle where nobody gives a value
  */
@@ -31,6 +33,7 @@ public record Comparisons(
     boolean agrees,
     List<Line> values,
     List<Cause> explanations,
+    List<Hole> holes,
     List<Unforetold> unforetold,
     List<Assumed> assumed) {
 
@@ -69,6 +72,15 @@ public record Comparisons(
       double wanted,
       double shift) {}
 
+  /**
+   * A hole in which the bar would stand as it was measured.
+   *
+   * @param stated the hole of the sheet; the best one where it names none
+   * @param wanted the other one
+   */
+  public record Hole(
+      String axle, String bracket, String stated, String wanted, String file, int line) {}
+
   /** A measured value without a prediction, and why. */
   public record Unforetold(
       String kind,
@@ -89,6 +101,7 @@ public record Comparisons(
         agreement.agrees(),
         agreement.deviations().stream().map(Comparisons::line).toList(),
         agreement.explanations().stream().map(Comparisons::cause).toList(),
+        agreement.holes().stream().map(Comparisons::hole).toList(),
         agreement.unforetold().stream().map(Comparisons::unforetold).toList(),
         Assumed.of(build));
   }
@@ -119,6 +132,16 @@ public record Comparisons(
         rounded(explanation.input().value()),
         rounded(explanation.wanted()),
         rounded(explanation.shift()));
+  }
+
+  private static Hole hole(Predictions.OtherHole hole) {
+    return new Hole(
+        hole.axle().toString(),
+        hole.bracket(),
+        hole.stated(),
+        hole.other(),
+        hole.place().file(),
+        hole.place().line());
   }
 
   private static Unforetold unforetold(Pair pair) {

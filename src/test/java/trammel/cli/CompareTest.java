@@ -22,6 +22,9 @@ class CompareTest {
   private static final String AGREES = "catalog-demo/measured/skerrow-raised-mildly.measured.yaml";
   private static final String SAGGED = "catalog-demo/measured/skerrow-spring-sagged.measured.yaml";
 
+  private static final String HOLE_SHEET = "catalog-demo/builds/skerrow-wrong-hole.build.yaml";
+  private static final String HOLE = "catalog-demo/measured/skerrow-wrong-hole.measured.yaml";
+
   /** A plate above each front strut: 30 mm at a ratio of 0.58 should give 51.7. */
   private static final String PLATES =
       """
@@ -125,6 +128,52 @@ class CompareTest {
     assertThat(words())
         .contains("1. The suspension lift would have to be 46 mm instead of 30 mm (53 % higher)")
         .contains("r.build.yaml:5 changes[0].raise");
+  }
+
+  /** A bar that was bolted into another hole than the sheet has. */
+  @Test
+  void theHoleThatTheBarIsInIsNamed() {
+    assertThat(compare(HOLE_SHEET, HOLE)).isEqualTo(4);
+    assertThat(words())
+        .startsWith("DOES NOT AGREE. 1 of 9")
+        .contains("Rear, bar slope: measured 5.3 ± 0.5° where 3.72")
+        .contains("All of it agrees with the bar in another hole:")
+        .contains("in the hole \"lower\" of the bracket LB-PK-SK instead of \"upper\"")
+        .contains("skerrow-wrong-hole.build.yaml:8")
+        .doesNotContain("No single value");
+    assertThat(out.toString().lines())
+        .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+    assertThat(compare("--format", "json", HOLE_SHEET, HOLE)).isEqualTo(4);
+    JsonNode hole = new ObjectMapper().readTree(out.toString()).path("holes").get(0);
+    assertThat(hole.path("wanted").asString()).isEqualTo("lower");
+    assertThat(hole.path("stated").asString()).isEqualTo("upper");
+    assertThat(hole.path("line").asInt()).isEqualTo(8);
+  }
+
+  /** What a rack shows of a beam follows its links: an overlay has no printout of it. */
+  @Test
+  void aBeamsPrintoutIsComparedAndNotKept() throws IOException {
+    String sheet =
+        write(
+            "b.build.yaml",
+            "build: b\nvehicle: stonecrop\nchanges:\n  - { add: LS-SC-F40P, at: front }\n");
+    String measured =
+        write(
+            "b.measured.yaml",
+            """
+            measured: b
+            on: 2026-11-20
+            heights:
+              - { at: front-left, height: 562 mm }
+            alignment:
+              - { at: front-left, camber: -0.2°, caster: 4.5°, toe: 0.1° }
+            """);
+    Path overlay = folder.resolve("b.overlay.yaml");
+    compare("--write-overlay", overlay.toString(), sheet, measured);
+    assertThat(words())
+        .contains("Caster, axis top rearward positive")
+        .doesNotContain("not predicted");
+    assertThat(overlay).doesNotExist();
   }
 
   @ParameterizedTest
@@ -263,7 +312,14 @@ class CompareTest {
         "heights: [{ at: front-left, height: 540 mm }, { at: front-left, height: 541 mm }]| a second",
         "heights: [{ at: front-left, height: 540 mm ± 0 mm }]| ± 0",
         "gaps: [{ at: rear-left:arch, gap: 9 mm, steer: full-left, height: rest }]| does not steer",
-        "gaps: [{ at: front-left:roof, gap: 9 mm, steer: straight, height: rest }]| the station"
+        "gaps: [{ at: front-left:roof, gap: 9 mm, steer: straight, height: rest }]| the station",
+        "axles: [{ at: front, bar-slope: 5° }]| the front axle is no beam",
+        "axles: [{ at: rear }]| nothing is measured here",
+        "axles: [{ at: rear, shift: 3 mm ± 0 mm }]| ± 0",
+        "axles: [{ at: rear, turn: 1° }, { at: rear, bar-slope: 5° }]| a second entry of the rear",
+        "shafts: [{ shaft: rear shart, pinion-slope: 3° }]| Did you mean rear shaft?",
+        "shafts: [{ shaft: rear shaft }]| nothing is measured here",
+        "shafts: [{ shaft: rear shaft, axle-joint: -2° }]| axle-joint"
       })
   void aSenselessMeasuredFileIsRefusedAtItsPlace(String line, String said) throws IOException {
     String measured = write("m.measured.yaml", "measured: m\non: 2026-11-20\n" + line + "\n");

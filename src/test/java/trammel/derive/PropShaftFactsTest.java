@@ -27,53 +27,6 @@ class PropShaftFactsTest {
         .orElseThrow();
   }
 
-  /**
-   * An axle in side view: how far its wheels' center has moved fore (mm) and its turn (radians).
-   */
-  private record Moved(double fore, double turn) {
-
-    /** A point of the axle, given from its wheels' center, at a lift (mm). */
-    Vector3D at(Vector3D fromCenter, double centerUp, double lift) {
-      return new Vector3D(
-          fore + fromCenter.getX() * Math.cos(turn) - fromCenter.getZ() * Math.sin(turn),
-          fromCenter.getY(),
-          centerUp
-              - lift
-              + fromCenter.getX() * Math.sin(turn)
-              + fromCenter.getZ() * Math.cos(turn));
-    }
-  }
-
-  /** Rear links of the profile, by Newton's method on both lengths in side view. */
-  private static Moved rear(double lift) {
-    Moved moved = new Moved(0, 0);
-    for (int i = 0; i < 30; i++) {
-      double[] off = off(moved, lift);
-      double step = 1e-6;
-      double[] fore = off(new Moved(moved.fore + step, moved.turn), lift);
-      double[] turn = off(new Moved(moved.fore, moved.turn + step), lift);
-      double a = (fore[0] - off[0]) / step;
-      double b = (turn[0] - off[0]) / step;
-      double c = (fore[1] - off[1]) / step;
-      double d = (turn[1] - off[1]) / step;
-      double determinant = a * d - b * c;
-      moved =
-          new Moved(
-              moved.fore - (d * off[0] - b * off[1]) / determinant,
-              moved.turn - (a * off[1] - c * off[0]) / determinant);
-    }
-    return moved;
-  }
-
-  private static double[] off(Moved moved, double lift) {
-    Vector3D lower = moved.at(new Vector3D(20, 0, 300 - 366), 366, lift);
-    Vector3D upper = moved.at(new Vector3D(-15, 0, 495 - 366), 366, lift);
-    return new double[] {
-      lower.distance(new Vector3D(760, 0, 420)) - Math.hypot(760 - 20, 420 - 300),
-      upper.distance(new Vector3D(560, 0, 545)) - Math.hypot(560 + 15, 545 - 495)
-    };
-  }
-
   private static double angle(Vector3D one, Vector3D other) {
     return Math.toDegrees(Vector3D.angle(one, other));
   }
@@ -87,12 +40,12 @@ class PropShaftFactsTest {
   void theShortRearShaftsAnglesAreThoseOfItsFlanges() {
     Build build = DemoSheet.demo("stonecrop-steep-shaft");
     double lift = 70 / 0.92;
-    Moved moved = rear(lift);
+    SideViewNewton.Moved moved = SideViewNewton.STONECROP_REAR.at(lift);
     Vector3D output = new Vector3D(1180, -30, 470);
-    Vector3D pinion = moved.at(new Vector3D(235, -20, 392 - 366), 366, lift);
+    Vector3D pinion = moved.at(new Vector3D(235, -20, 392));
     Vector3D along = output.subtract(pinion);
     double atOutput = angle(along, flange(3.6));
-    double atPinion = angle(along, flange(3.4 + Math.toDegrees(moved.turn)));
+    double atPinion = angle(along, flange(3.4 + Math.toDegrees(moved.turn())));
     PropShaft shaft = shaft(build, "rear shaft");
     assertThat(atPinion).isGreaterThan(3);
     assertThat(shaft.outputAngle().value()).isCloseTo(atOutput, within(0.01));
@@ -105,9 +58,9 @@ class PropShaftFactsTest {
   @Test
   void theSplineDrawsOutByWhatTheShaftGrows() {
     Vector3D output = new Vector3D(1180, -30, 470);
-    Vector3D local = new Vector3D(235, -20, 392 - 366);
-    double surveyed = output.distance(new Vector3D(235, -20, 392));
-    double hanging = output.distance(rear(130).at(local, 366, 130));
+    Vector3D pinion = new Vector3D(235, -20, 392);
+    double surveyed = output.distance(pinion);
+    double hanging = output.distance(SideViewNewton.STONECROP_REAR.at(130).at(pinion));
     PropShaft shaft = shaft(DemoSheet.demo("stonecrop-steep-shaft"), "rear shaft");
     assertThat(shaft.splineLeft().value()).isCloseTo(60 - (hanging - surveyed), within(0.05));
     assertThat(shaft.splineNeeded().value()).isCloseTo(88 / 3.0, within(1e-9));

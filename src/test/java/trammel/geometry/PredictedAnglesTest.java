@@ -175,8 +175,8 @@ class PredictedAnglesTest {
   @CsvSource({
     "cairnback, front-left, true, names no toe to set",
     "cairnback, front-left, false, from hard points alone",
-    "cairnback, rear-left, false, beam axle",
-    "cairnback, rear-left, true, leave the alignment of this wheel alone"
+    "cairnback, rear-left, false, the rack showed of this beam axle",
+    "cairnback, rear-left, true, the rack showed of this beam axle"
   })
   void whereNothingForetellsItThatIsSaid(
       String vehicle, String wheel, boolean adjusted, String said) throws IOException {

@@ -21,6 +21,7 @@ class InstrumentTest {
     "MACHINED, 71, 0.1",
     "WHEEL_OFFSET, -38, 0.5",
     "TIRE_TABLE, 800, 8",
+    "ANGLE_FINDER, 5, 0.5",
     "TOE_RACK, 0.1, 0.05",
     "CAMBER_RACK, 0.1, 0.1",
     "CASTER_RACK, 3, 0.25",
