@@ -86,11 +86,7 @@ public record Packing(
   }
 
   private static Optional<FluidLoad> load(Build build, LocalDate on, Position position) {
-    return Derivation.facts(build, on).stream()
-        .filter(FluidLoad.class::isInstance)
-        .map(FluidLoad.class::cast)
-        .filter(load -> load.subject().where().equals(position.toString()))
-        .filter(load -> load.pressureAfter().isKnown() && load.preferred().isKnown())
-        .findFirst();
+    return Derivation.fluidLoad(build, on, position)
+        .filter(load -> load.pressureAfter().isKnown() && load.preferred().isKnown());
   }
 }
