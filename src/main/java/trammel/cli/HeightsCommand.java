@@ -57,7 +57,7 @@ final class HeightsCommand implements Callable<Integer> {
       Build build = checking.read(file);
       HeightLedger ledger = HeightLedger.of(build, checking.on());
       List<TravelLedger> travel = TravelLedger.of(build, checking.on());
-      List<Fact> facts = Derivation.facts(build, checking.on());
+      List<Fact> facts = Derivation.underbody(build, checking.on());
       List<Packing> packings = Packing.of(build, checking.catalog(file), checking.on());
       HeightsTable table = HeightsTable.of(build, ledger, travel, facts, packings);
       PrintWriter out = spec.commandLine().getOut();

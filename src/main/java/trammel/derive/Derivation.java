@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import trammel.build.Build;
 import trammel.fact.Evidence;
 import trammel.fact.Fact;
+import trammel.fact.FluidLoad;
 import trammel.subject.Axle;
 import trammel.subject.Position;
 
@@ -59,6 +61,23 @@ public final class Derivation {
    */
   public static Evidence evidence(Build build, LocalDate on) {
     return new Derivations(on).evidence(build);
+  }
+
+  /**
+   * Of {@link #facts} only rooms over the ground and angles under the vehicle: they ask for no
+   * linkage and no gap, which is most of the work.
+   */
+  public static List<Fact> underbody(Build build, LocalDate on) {
+    Derivation derivation = new Derivation(build, on);
+    new UnderbodyFacts(derivation).add();
+    return List.copyOf(derivation.facts);
+  }
+
+  /**
+   * Of {@link #facts} only how spring and fluid share the load of a corner, where fluid has any.
+   */
+  public static Optional<FluidLoad> fluidLoad(Build build, LocalDate on, Position position) {
+    return new FluidFacts(new Derivation(build, on)).load(position);
   }
 
   /** A build with all its facts worked out. */

@@ -12,7 +12,7 @@ import trammel.catalog.Part;
 import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.SpringSpacer;
 import trammel.catalog.SuspensionPart.StrutTopSpacer;
-import trammel.derive.Derivations;
+import trammel.derive.Derivation;
 import trammel.fact.FluidLoad;
 import trammel.quantity.Quantity;
 import trammel.subject.Axle;
@@ -40,23 +40,21 @@ public record Packing(
   /** Every such part for the axles of a build, by the pressure it leaves, highest first. */
   public static List<Packing> of(Build build, Catalog catalog, LocalDate on) {
     List<Packing> all = new ArrayList<>();
-    Derivations derivations = new Derivations(on);
     for (Axle axle : Axle.values()) {
       if (build.vehicle().axle(axle).support().fluid() != null) {
-        all.addAll(of(build, catalog, derivations, axle));
+        all.addAll(of(build, catalog, on, axle));
       }
     }
     return List.copyOf(all);
   }
 
-  private static List<Packing> of(
-      Build build, Catalog catalog, Derivations derivations, Axle axle) {
+  private static List<Packing> of(Build build, Catalog catalog, LocalDate on, Axle axle) {
     Fitting fitting = new Fitting(build);
     List<Position> at = Position.of(axle);
     List<Packing> found = new ArrayList<>();
     for (Part part : catalog.parts().values()) {
       if (KINDS.contains(part.kind()) && fitting.suits(part, at)) {
-        load(fitting.fitted(List.of(part), at), derivations, Position.of(axle, Side.LEFT))
+        load(fitting.fitted(List.of(part), at), on, Position.of(axle, Side.LEFT))
             .map(load -> packing(axle, part, load))
             .ifPresent(found::add);
       }
@@ -87,12 +85,8 @@ public record Packing(
         false);
   }
 
-  private static Optional<FluidLoad> load(Build build, Derivations derivations, Position position) {
-    return derivations.facts(build).stream()
-        .filter(FluidLoad.class::isInstance)
-        .map(FluidLoad.class::cast)
-        .filter(load -> load.subject().where().equals(position.toString()))
-        .filter(load -> load.pressureAfter().isKnown() && load.preferred().isKnown())
-        .findFirst();
+  private static Optional<FluidLoad> load(Build build, LocalDate on, Position position) {
+    return Derivation.fluidLoad(build, on, position)
+        .filter(load -> load.pressureAfter().isKnown() && load.preferred().isKnown());
   }
 }

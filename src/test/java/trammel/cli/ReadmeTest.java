@@ -99,6 +99,18 @@ class ReadmeTest {
   }
 
   @Test
+  void theOtherHoleIsRealOutput() throws IOException {
+    String measured = "catalog-demo/measured/skerrow-wrong-hole.measured.yaml";
+    shows(
+        "    All of it agrees with the bar",
+        "\nThe exit status is 0",
+        "compare",
+        "catalog-demo/builds/skerrow-wrong-hole.build.yaml",
+        measured);
+    shown("    axles:", "\n| value |", Files.readString(Path.of(measured)));
+  }
+
+  @Test
   void theLedgerOfHeightsIsRealOutput() throws IOException {
     String sheet = "catalog-demo/builds/skerrow-raised-to-the-stop.build.yaml";
     shows("      Spring and ram ", "\n`--csv`", "heights", sheet);
@@ -155,12 +167,17 @@ class ReadmeTest {
   /** What the README has between the two is what the command prints, line for line. */
   private void shows(String begins, String ends, String... command) throws IOException {
     run(command);
+    shown(begins, ends, out.toString());
+  }
+
+  /** What the README has between the two stands in a text, line for line. */
+  private static void shown(String begins, String ends, String text) throws IOException {
     String readme = Files.readString(Path.of("README.md"));
     int from = readme.indexOf(begins);
     assertThat(from).as(begins).isPositive();
     String shown = readme.substring(from, readme.indexOf(ends, from)).stripTrailing();
     for (String line : shown.lines().map(String::strip).filter(l -> !l.isEmpty()).toList()) {
-      assertThat(out.toString()).contains(line);
+      assertThat(text).contains(line);
     }
   }
 }
