@@ -1,14 +1,11 @@
 package trammel.derive;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.util.Binary64;
-import org.jspecify.annotations.Nullable;
 import trammel.geometry.Corner;
 import trammel.geometry.Heading;
 import trammel.geometry.OutOfReach;
@@ -25,13 +22,11 @@ final class CornerPoses {
   private final SurveyedAlignment.Solved solved;
   private final Gradient proposedRod;
   private final Gradient foundRod;
-  private @Nullable Corner<Gradient> surveyed;
-  private @Nullable Corner<Gradient> proposed;
-  private @Nullable Corner<Binary64> surveyedPlain;
-  private @Nullable Corner<Binary64> proposedPlain;
-  private final Map<String, Optional<Pose<Gradient>>> poses = new HashMap<>();
-  private final Map<Place, Posed<Binary64>> numbers = new HashMap<>();
-  private @Nullable List<Pose<Binary64>> travel;
+  private final Memo<Boolean, Corner<Gradient>> linkages = new Memo<>();
+  private final Memo<Boolean, Corner<Binary64>> plainLinkages = new Memo<>();
+  private final Memo<String, Optional<Pose<Gradient>>> poses = new Memo<>();
+  private final Memo<Place, Posed<Binary64>> numbers = new Memo<>();
+  private final Memo<CornerPoses, List<Pose<Binary64>>> travel = new Memo<>();
 
   /** Where a pose in plain numbers stands: which linkage, its travel (mm), its steering. */
   private record Place(boolean asProposed, double rise, double steer) {}
@@ -45,30 +40,16 @@ final class CornerPoses {
 
   /** The linkage with derivatives: as proposed at the best setting, or as surveyed. */
   Corner<Gradient> linkage(boolean asProposed) {
-    if (asProposed) {
-      if (proposed == null) {
-        proposed = model.varied(true, solved.best().settings());
-      }
-      return proposed;
-    }
-    if (surveyed == null) {
-      surveyed = model.varied(false, List.of());
-    }
-    return surveyed;
+    return linkages.get(asProposed, which -> model.varied(which, settings(which)));
   }
 
   /** The same linkage in plain numbers. */
   Corner<Binary64> plain(boolean asProposed) {
-    if (asProposed) {
-      if (proposedPlain == null) {
-        proposedPlain = model.plain(true, solved.best().settings());
-      }
-      return proposedPlain;
-    }
-    if (surveyedPlain == null) {
-      surveyedPlain = model.plain(false, List.of());
-    }
-    return surveyedPlain;
+    return plainLinkages.get(asProposed, which -> model.plain(which, settings(which)));
+  }
+
+  private List<Double> settings(boolean asProposed) {
+    return asProposed ? solved.best().settings() : List.of();
   }
 
   /** The tie rod: set again as proposed, or as it is. */
@@ -96,7 +77,7 @@ final class CornerPoses {
 
   /** The pose at a travel (mm) in plain numbers, the steering turned. */
   Posed<Binary64> plainAt(boolean asProposed, double rise, double steer) {
-    return numbers.computeIfAbsent(
+    return numbers.get(
         new Place(asProposed, rise, steer),
         key ->
             WheelTravel.of(plain(asProposed))
@@ -112,7 +93,7 @@ final class CornerPoses {
 
   /** The same with derivatives. */
   Optional<Pose<Gradient>> asSurveyed() {
-    return poses.computeIfAbsent(
+    return poses.get(
         "as surveyed",
         key ->
             linkage(false)
@@ -163,23 +144,24 @@ final class CornerPoses {
    * arm's angle; empty where it does not reach either end.
    */
   List<Pose<Binary64>> travel() {
-    if (travel == null) {
-      List<Pose<Binary64>> found = new ArrayList<>();
-      if (plainAt(true, -model.end(CornerModel.DROOP), 0) instanceof Pose<Binary64> low
-          && plainAt(true, model.end(CornerModel.BUMP), 0) instanceof Pose<Binary64> high) {
-        double from = low.lowerAngle().getReal();
-        double to = high.lowerAngle().getReal();
-        Heading<Binary64> straight = plainSteered(true, 0);
-        for (int step = 0; step <= STEPS; step++) {
-          Binary64 angle = new Binary64(from + (to - from) * step / STEPS);
-          if (plain(true).pose(angle, straight) instanceof Pose<Binary64> pose) {
-            found.add(pose);
-          }
+    return travel.get(this, CornerPoses::stepped);
+  }
+
+  private List<Pose<Binary64>> stepped() {
+    List<Pose<Binary64>> found = new ArrayList<>();
+    if (plainAt(true, -model.end(CornerModel.DROOP), 0) instanceof Pose<Binary64> low
+        && plainAt(true, model.end(CornerModel.BUMP), 0) instanceof Pose<Binary64> high) {
+      double from = low.lowerAngle().getReal();
+      double to = high.lowerAngle().getReal();
+      Heading<Binary64> straight = plainSteered(true, 0);
+      for (int step = 0; step <= STEPS; step++) {
+        Binary64 angle = new Binary64(from + (to - from) * step / STEPS);
+        if (plain(true).pose(angle, straight) instanceof Pose<Binary64> pose) {
+          found.add(pose);
         }
       }
-      travel = List.copyOf(found);
     }
-    return travel;
+    return List.copyOf(found);
   }
 
   /**
@@ -192,7 +174,7 @@ final class CornerPoses {
       boolean asProposed,
       Supplier<Gradient> travel,
       Supplier<Heading<Gradient>> heading) {
-    return poses.computeIfAbsent(
+    return poses.get(
         name,
         key ->
             WheelTravel.of(linkage(asProposed), plain(asProposed)).at(travel.get(), heading.get())

@@ -48,7 +48,7 @@ final class Corners {
   private final HeightFacts heights;
 
   private final Map<Position, Optional<Surveyed>> solvable = new EnumMap<>(Position.class);
-  private final Map<Position, CornerModel> models = new EnumMap<>(Position.class);
+  private final Memo<Position, CornerModel> models = new Memo<>();
 
   Corners(Derivation derivation, Axle axle, HeightFacts heights) {
     this.derivation = derivation;
@@ -159,8 +159,11 @@ final class Corners {
     return Rake.of(derivation, profile.alignment(), position.side().orElseThrow());
   }
 
-  /** A corner solved from its hard points, where all of it is known and within reach. */
-  Optional<Surveyed> solvable(Position position) {
+  /**
+   * A corner solved from its hard points, where all of it is known and within reach. It is much
+   * work: who asks for it meanwhile waits.
+   */
+  synchronized Optional<Surveyed> solvable(Position position) {
     return solvable.computeIfAbsent(
         position,
         which ->
@@ -221,7 +224,7 @@ final class Corners {
   }
 
   private CornerModel model(Position position) {
-    return models.computeIfAbsent(position, which -> model(which, asFound(which)));
+    return models.get(position, which -> model(which, asFound(which)));
   }
 
   private CornerModel model(Position position, Optional<Printout> shown) {

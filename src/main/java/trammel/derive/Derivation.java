@@ -6,6 +6,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import trammel.build.Build;
 import trammel.fact.Evidence;
 import trammel.fact.Fact;
@@ -18,25 +22,46 @@ public final class Derivation {
   final Build build;
   final LocalDate on;
   final Surveys surveys;
-  final Figures figures = new Figures();
+  final Figures figures;
   final List<Fact> facts = new ArrayList<>();
 
-  private final Map<Position, WheelEnd> before = new EnumMap<>(Position.class);
-  private final Map<Position, WheelEnd> after = new EnumMap<>(Position.class);
-  private final Map<Axle, Corners> corners = new EnumMap<>(Axle.class);
+  private final Map<Position, WheelEnd> before;
+  private final Map<Position, WheelEnd> after;
+  private final Memo<Axle, Corners> corners;
   private final VehicleLoads loads;
   private final HeightFacts heights;
-  private final Map<Axle, AxleRide> rides = new EnumMap<>(Axle.class);
-  private final Map<Position, RideChange> travels = new EnumMap<>(Position.class);
+  private final Memo<Axle, AxleRide> rides;
+  private final Memo<Position, RideChange> travels;
 
   Derivation(Build build, LocalDate on) {
     this(build, on, new Surveys(build.vehicle()));
+  }
+
+  /** The same build, its facts listed apart. */
+  private Derivation(Derivation same) {
+    surveys = same.surveys;
+    build = same.build;
+    on = same.on;
+    figures = same.figures;
+    before = same.before;
+    after = same.after;
+    corners = same.corners;
+    loads = same.loads;
+    heights = same.heights;
+    rides = same.rides;
+    travels = same.travels;
   }
 
   private Derivation(Build build, LocalDate on, Surveys surveys) {
     this.surveys = surveys;
     this.build = build;
     this.on = on;
+    this.figures = new Figures();
+    this.before = new EnumMap<>(Position.class);
+    this.after = new EnumMap<>(Position.class);
+    this.corners = new Memo<>();
+    this.rides = new Memo<>();
+    this.travels = new Memo<>();
     this.loads = new VehicleLoads(build);
     for (Position position : Position.values()) {
       before.put(position, new WheelEnd(build.before(position), figures));
@@ -88,26 +113,69 @@ public final class Derivation {
   /** The same with what surveys of the build's vehicle have said before. */
   static Derivation whole(Build build, LocalDate on, Surveys surveys) {
     Derivation derivation = new Derivation(build, on, surveys);
-    new HubFacts(derivation).add();
-    new TireFacts(derivation).add();
-    derivation.heights.add();
-    new LiftClaims(derivation, derivation.heights).add();
-    new SpringSeats(derivation).add();
-    new LoadFacts(derivation).add();
-    new FluidFacts(derivation).add();
-    new ClearanceFacts(derivation).add();
-    new TravelFacts(derivation).add();
-    new AlignmentFacts(derivation).add();
-    new LinkageFacts(derivation).add();
-    new BarFacts(derivation).add();
-    new AxleFacts(derivation).add();
-    new ShaftFacts(derivation).add();
-    new VehicleFacts(derivation).add();
-    new BodyFacts(derivation).add();
-    new AirFacts(derivation).add();
-    new LegalFacts(derivation).add();
-    new OrderFacts(derivation).add();
+    if (derivation.surveyed()) {
+      // What asks for hard points is most of the work, and asks no other fact for anything.
+      Beside gaps = derivation.beside(Derivation::gaps);
+      Beside linkages = derivation.beside(Derivation::linkages);
+      Beside shafts = derivation.beside(Derivation::shafts);
+      derivation.rest();
+      shafts.task.join();
+      linkages.task.join();
+      gaps.task.join();
+      Stream.of(gaps, linkages, shafts).forEach(done -> derivation.facts.addAll(done.facts()));
+    } else {
+      derivation.rest();
+      derivation.gaps();
+      derivation.linkages();
+      derivation.shafts();
+    }
     return derivation;
+  }
+
+  /** A part of the facts that another thread works out, where one is free. */
+  private record Beside(ForkJoinTask<?> task, List<Fact> facts) {}
+
+  private Beside beside(Consumer<Derivation> part) {
+    Derivation apart = new Derivation(this);
+    return new Beside(ForkJoinPool.commonPool().submit(() -> part.accept(apart)), apart.facts);
+  }
+
+  /** Whether any corner is surveyed. */
+  private boolean surveyed() {
+    return Position.running().stream()
+        .anyMatch(position -> corners(position.axle().orElseThrow()).surveyed(position));
+  }
+
+  private void gaps() {
+    new ClearanceFacts(this).add();
+    new StopFacts(this).add();
+  }
+
+  private void linkages() {
+    new AlignmentFacts(this).add();
+    new LinkageFacts(this).add();
+  }
+
+  private void shafts() {
+    new ShaftFacts(this).add();
+  }
+
+  private void rest() {
+    new HubFacts(this).add();
+    new TireFacts(this).add();
+    heights.add();
+    new LiftClaims(this, heights).add();
+    new SpringSeats(this).add();
+    new LoadFacts(this).add();
+    new FluidFacts(this).add();
+    new TravelFacts(this).add();
+    new BarFacts(this).add();
+    new AxleFacts(this).add();
+    new VehicleFacts(this).add();
+    new BodyFacts(this).add();
+    new AirFacts(this).add();
+    new LegalFacts(this).add();
+    new OrderFacts(this).add();
   }
 
   /** What axles and wheels carry. */
@@ -135,16 +203,16 @@ public final class Derivation {
 
   /** Where a wheel stands in its suspension, worked out once. */
   RideChange travel(Position position) {
-    return travels.computeIfAbsent(position, which -> RideChange.of(this, which));
+    return travels.get(position, which -> RideChange.of(this, which));
   }
 
   /** How high the frame stands over an axle, worked out once. */
   AxleRide ride(Axle axle) {
-    return rides.computeIfAbsent(axle, which -> AxleRide.of(this, which));
+    return rides.get(axle, which -> AxleRide.of(this, which));
   }
 
   /** The corners of an axle, solved once. */
   Corners corners(Axle axle) {
-    return corners.computeIfAbsent(axle, which -> new Corners(this, which, heights));
+    return corners.get(axle, which -> new Corners(this, which, heights));
   }
 }

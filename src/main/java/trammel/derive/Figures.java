@@ -5,8 +5,6 @@ import static trammel.quantity.Dimension.MASS;
 import static trammel.quantity.Dimension.PRESSURE;
 import static trammel.quantity.Dimension.SPEED;
 
-import java.util.HashMap;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import trammel.catalog.WheelPart.Tire;
@@ -36,10 +34,10 @@ final class Figures {
           "section width + 0.4 · (rim width − rim it was measured on)",
           "shared/reference/tire-sizes-inch.csv: 0.4 mm per mm of rim, which every published row bears out");
 
-  private final Map<String, Quantity> diameters = new HashMap<>();
-  private final Map<String, Quantity> widths = new HashMap<>();
-  private final Map<String, Quantity> loads = new HashMap<>();
-  private final Map<String, Quantity> rims = new HashMap<>();
+  private final Memo<String, Quantity> diameters = new Memo<>();
+  private final Memo<String, Quantity> widths = new Memo<>();
+  private final Memo<String, Quantity> loads = new Memo<>();
+  private final Memo<String, Quantity> rims = new Memo<>();
 
   /** A value that a designation states. */
   static Quantity stated(
@@ -54,7 +52,7 @@ final class Figures {
 
   /** Overall diameter (mm). */
   Quantity diameter(Tire tire) {
-    return diameters.computeIfAbsent(
+    return diameters.get(
         tire.number(),
         number ->
             tire.diameter().isKnown()
@@ -89,7 +87,7 @@ final class Figures {
     Quantity width =
         published
             ? tire.sectionWidth()
-            : widths.computeIfAbsent(
+            : widths.get(
                 tire.number(),
                 number ->
                     nominal(
@@ -120,7 +118,7 @@ final class Figures {
 
   /** Rim width (mm), between the bead seats. */
   Quantity rimWidth(Wheel wheel) {
-    return rims.computeIfAbsent(
+    return rims.get(
         wheel.number(),
         number ->
             stated(
@@ -134,7 +132,7 @@ final class Figures {
 
   /** Load rating of a single tire (kg). */
   Quantity load(Tire tire) {
-    return loads.computeIfAbsent(
+    return loads.get(
         tire.number(),
         number ->
             tire.designation()

@@ -4,9 +4,7 @@ import static trammel.quantity.Dimension.LENGTH;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import trammel.build.Build;
 import trammel.build.BuildSheet.FenderHeight;
@@ -63,9 +61,9 @@ final class HeightFacts {
   private final Derivation derivation;
   private final Build build;
   private final PassiveLedger ledger;
-  private final Map<Position, List<Line>> lines = new EnumMap<>(Position.class);
-  private final Map<Position, List<Line>> linesSinceBook = new EnumMap<>(Position.class);
-  private final Map<Position, Quantity> lifts = new EnumMap<>(Position.class);
+  private final Memo<Position, List<Line>> lines = new Memo<>();
+  private final Memo<Position, List<Line>> linesSinceBook = new Memo<>();
+  private final Memo<Position, Quantity> lifts = new Memo<>();
 
   HeightFacts(Derivation derivation) {
     this.derivation = derivation;
@@ -122,12 +120,12 @@ final class HeightFacts {
    * together.
    */
   Quantity lift(Position position) {
-    return lifts.computeIfAbsent(position, which -> sum(lines(which), "suspension lift"));
+    return lifts.get(position, which -> sum(lines(which), "suspension lift"));
   }
 
   /** What the changes add at a corner, line by line. */
   List<Line> lines(Position position) {
-    return lines.computeIfAbsent(position, this::workedOut);
+    return lines.get(position, this::workedOut);
   }
 
   private List<Line> workedOut(Position position) {
@@ -231,7 +229,7 @@ final class HeightFacts {
   }
 
   private List<Line> linesSinceBook(Position position) {
-    return linesSinceBook.computeIfAbsent(
+    return linesSinceBook.get(
         position,
         which ->
             axle(which).heightControlled()

@@ -53,7 +53,7 @@ final class SpringSurvey {
   private final MotionRatio<Gradient> ratios;
   private final WheelTravel<Gradient> travel;
   private final Heading<Gradient> straight;
-  private final Map<Double, Optional<Parted>> worked = new Surveys.Latest<>();
+  private final Latest<Double, Optional<Parted>> worked = new Latest<>();
 
   /** Of an axle whose hard points, angles and mount are all known. */
   SpringSurvey(AxleProfile axle, MountProfile mount, DoubleWishbone<Binary64> plain) {
@@ -83,7 +83,7 @@ final class SpringSurvey {
 
   /** Where the seats are at a known travel, with the travel's own uncertainty. */
   SpringTravel.Stand at(Quantity at) {
-    Optional<Parted> parted = worked.computeIfAbsent(at.value(), this::parted);
+    Optional<Parted> parted = worked.get(at.value(), () -> parted(at.value()));
     if (parted.isEmpty()) {
       return SpringTravel.absent(
           new Absence(

@@ -40,7 +40,7 @@ final class SpringTravel {
   private static final Heading<Binary64> STRAIGHT = new Heading.Reset<>(new Binary64(0));
 
   private final AxleProfile axle;
-  private @Nullable SpringSurvey survey;
+  private final Memo<MountProfile, SpringSurvey> surveys = new Memo<>();
 
   SpringTravel(AxleProfile axle) {
     this.axle = axle;
@@ -94,10 +94,7 @@ final class SpringTravel {
     if (!axle.support().springLength().isKnown()) {
       return absent(Variables.absence(axle.support().springLength()));
     }
-    if (survey == null) {
-      survey = new SpringSurvey(axle, mount, plainCorner());
-    }
-    return survey.at(travel);
+    return surveys.get(mount, seat -> new SpringSurvey(axle, seat, plainCorner())).at(travel);
   }
 
   static Stand absent(Absence absence) {

@@ -1,9 +1,6 @@
 package trammel.derive;
 
-import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Supplier;
 import trammel.catalog.VehicleProfile;
 import trammel.geometry.AdjusterRange;
@@ -12,18 +9,14 @@ import trammel.subject.Axle;
 /**
  * What the surveys of one vehicle's corners say, each thing worked out once for the numbers that it
  * follows from: of builds derived one after another most ask for the same corners, and all for the
- * same gaps as found. It keeps plain numbers and derivatives, no quantity of any build. For one
- * thread at a time.
+ * same gaps as found. It keeps plain numbers and derivatives, no quantity of any build.
  */
 final class Surveys {
-  /** How many answers of a kind are kept: those that were asked for last. */
-  private static final int KEPT = 32;
-
   private final VehicleProfile vehicle;
-  private final Map<Axle, SpringTravel> springs = new EnumMap<>(Axle.class);
-  private final Map<CornerKey, Corners.Solution> corners = new Latest<>();
-  private final Map<SweepKey, SweptGaps.Near> sweeps = new Latest<>();
-  private final Map<GapKey, SweptGaps.Found> gaps = new Latest<>();
+  private final Memo<Axle, SpringTravel> springs = new Memo<>();
+  private final Latest<CornerKey, Corners.Solution> corners = new Latest<>();
+  private final Latest<SweepKey, SweptGaps.Near> sweeps = new Latest<>();
+  private final Latest<GapKey, SweptGaps.Found> gaps = new Latest<>();
 
   Surveys(VehicleProfile vehicle) {
     this.vehicle = vehicle;
@@ -46,32 +39,18 @@ final class Surveys {
 
   /** How the seats of an axle's springs part over its travel. */
   SpringTravel springs(Axle axle) {
-    return springs.computeIfAbsent(axle, which -> new SpringTravel(vehicle.axle(which)));
+    return springs.get(axle, which -> new SpringTravel(vehicle.axle(which)));
   }
 
   Corners.Solution corner(CornerKey key, Supplier<Corners.Solution> solve) {
-    return corners.computeIfAbsent(key, which -> solve.get());
+    return corners.get(key, solve);
   }
 
   SweptGaps.Near asFound(SweepKey key, Supplier<SweptGaps.Near> sweep) {
-    return sweeps.computeIfAbsent(key, which -> sweep.get());
+    return sweeps.get(key, sweep);
   }
 
   SweptGaps.Found gaps(GapKey key, Supplier<SweptGaps.Found> find) {
-    return gaps.computeIfAbsent(key, which -> find.get());
-  }
-
-  /** What was asked for last. */
-  static final class Latest<K, V> extends LinkedHashMap<K, V> {
-    private static final long serialVersionUID = 1;
-
-    Latest() {
-      super(16, 0.75f, true);
-    }
-
-    @Override
-    protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
-      return size() > KEPT;
-    }
+    return gaps.get(key, find);
   }
 }

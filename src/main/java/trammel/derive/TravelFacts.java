@@ -72,7 +72,6 @@ final class TravelFacts {
       }
     }
     lines.brakeValve();
-    new StopFacts(derivation).add();
     new UnderbodyFacts(derivation).add();
   }
 

@@ -5,7 +5,6 @@ import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Dimension.MASS;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,9 +59,13 @@ final class VehicleLoads {
   private final List<Carried> book;
   private final List<Carried> fitted;
   private final List<Carried> proposed;
-  private final Map<Stage, Map<Axle, Quantity>> axles = new EnumMap<>(Stage.class);
-  private final Map<Stage, Map<Position, Quantity>> wheels = new EnumMap<>(Stage.class);
-  private final Map<Stage, Quantity> gross = new EnumMap<>(Stage.class);
+  private final Memo<AxleAt, Quantity> axles = new Memo<>();
+  private final Memo<WheelAt, Quantity> wheels = new Memo<>();
+  private final Memo<Stage, Quantity> gross = new Memo<>();
+
+  private record AxleAt(Axle axle, Stage stage) {}
+
+  private record WheelAt(Position position, Stage stage) {}
 
   /** A mass and where it is: before the front axle positive, toward the left positive (mm). */
   record Carried(String name, Quantity mass, Quantity fore, Quantity out) {}
@@ -144,9 +147,7 @@ final class VehicleLoads {
 
   /** What the axle carries (kg). */
   Quantity axle(Axle axle, Stage stage) {
-    return axles
-        .computeIfAbsent(stage, key -> new EnumMap<>(Axle.class))
-        .computeIfAbsent(axle, which -> workedOut(which, stage));
+    return axles.get(new AxleAt(axle, stage), key -> workedOut(axle, stage));
   }
 
   private Quantity workedOut(Axle axle, Stage stage) {
@@ -170,15 +171,12 @@ final class VehicleLoads {
 
   /** What the vehicle weighs (kg). */
   Quantity gross(Stage stage) {
-    return gross.computeIfAbsent(
-        stage, at -> GROSS.linear(1, axle(Axle.FRONT, at), 1, axle(Axle.REAR, at)));
+    return gross.get(stage, at -> GROSS.linear(1, axle(Axle.FRONT, at), 1, axle(Axle.REAR, at)));
   }
 
   /** What a wheel carries (kg). */
   Quantity wheel(Position position, Stage stage) {
-    return wheels
-        .computeIfAbsent(stage, key -> new EnumMap<>(Position.class))
-        .computeIfAbsent(position, which -> workedOut(which, stage));
+    return wheels.get(new WheelAt(position, stage), key -> workedOut(position, stage));
   }
 
   private Quantity workedOut(Position position, Stage stage) {
