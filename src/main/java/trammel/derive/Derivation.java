@@ -6,10 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import trammel.build.Build;
 import trammel.fact.Evidence;
 import trammel.fact.Fact;
@@ -114,30 +112,24 @@ public final class Derivation {
   static Derivation whole(Build build, LocalDate on, Surveys surveys) {
     Derivation derivation = new Derivation(build, on, surveys);
     if (derivation.surveyed()) {
-      // What asks for hard points is most of the work, and asks no other fact for anything.
-      Beside gaps = derivation.beside(Derivation::gaps);
-      Beside linkages = derivation.beside(Derivation::linkages);
-      Beside shafts = derivation.beside(Derivation::shafts);
-      derivation.rest();
-      shafts.task.join();
-      linkages.task.join();
-      gaps.task.join();
-      Stream.of(gaps, linkages, shafts).forEach(done -> derivation.facts.addAll(done.facts()));
+      derivation.sideBySide();
     } else {
-      derivation.rest();
-      derivation.gaps();
-      derivation.linkages();
-      derivation.shafts();
+      PARTS.forEach(part -> part.accept(derivation));
     }
     return derivation;
   }
 
-  /** A part of the facts that another thread works out, where one is free. */
-  private record Beside(ForkJoinTask<?> task, List<Fact> facts) {}
-
-  private Beside beside(Consumer<Derivation> part) {
-    Derivation apart = new Derivation(this);
-    return new Beside(ForkJoinPool.commonPool().submit(() -> part.accept(apart)), apart.facts);
+  /** Works the parts out on every core, which pays where hard points make them much work. */
+  private void sideBySide() {
+    List<Derivation> parts = PARTS.stream().map(part -> new Derivation(this)).toList();
+    List<ForkJoinTask<?>> tasks = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i++) {
+      Consumer<Derivation> part = PARTS.get(i);
+      Derivation apart = parts.get(i);
+      tasks.add(ForkJoinTask.adapt(() -> part.accept(apart)));
+    }
+    ForkJoinTask.invokeAll(tasks);
+    parts.forEach(part -> facts.addAll(part.facts));
   }
 
   /** Whether any corner is surveyed. */
@@ -146,9 +138,41 @@ public final class Derivation {
         .anyMatch(position -> corners(position.axle().orElseThrow()).surveyed(position));
   }
 
-  private void gaps() {
-    new ClearanceFacts(this).add();
-    new StopFacts(this).add();
+  /**
+   * All that adds facts. None asks another for its facts, so that they may run side by side; the
+   * last are begun first elsewhere, and are the most work where corners are surveyed.
+   */
+  private static final List<Consumer<Derivation>> PARTS =
+      List.of(
+          Derivation::fitment,
+          part -> new FluidFacts(part).add(),
+          part -> new TravelFacts(part).add(),
+          Derivation::axles,
+          Derivation::vehicle,
+          Derivation::linkages,
+          part -> new ShaftFacts(part).add(),
+          Derivation::gaps);
+
+  private void fitment() {
+    new HubFacts(this).add();
+    new TireFacts(this).add();
+    heights.add(facts);
+    new LiftClaims(this, heights).add();
+    new SpringSeats(this).add();
+    new LoadFacts(this).add();
+  }
+
+  private void axles() {
+    new BarFacts(this).add();
+    new AxleFacts(this).add();
+  }
+
+  private void vehicle() {
+    new VehicleFacts(this).add();
+    new BodyFacts(this).add();
+    new AirFacts(this).add();
+    new LegalFacts(this).add();
+    new OrderFacts(this).add();
   }
 
   private void linkages() {
@@ -156,26 +180,9 @@ public final class Derivation {
     new LinkageFacts(this).add();
   }
 
-  private void shafts() {
-    new ShaftFacts(this).add();
-  }
-
-  private void rest() {
-    new HubFacts(this).add();
-    new TireFacts(this).add();
-    heights.add();
-    new LiftClaims(this, heights).add();
-    new SpringSeats(this).add();
-    new LoadFacts(this).add();
-    new FluidFacts(this).add();
-    new TravelFacts(this).add();
-    new BarFacts(this).add();
-    new AxleFacts(this).add();
-    new VehicleFacts(this).add();
-    new BodyFacts(this).add();
-    new AirFacts(this).add();
-    new LegalFacts(this).add();
-    new OrderFacts(this).add();
+  private void gaps() {
+    new ClearanceFacts(this).add();
+    new StopFacts(this).add();
   }
 
   /** What axles and wheels carry. */

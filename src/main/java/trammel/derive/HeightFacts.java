@@ -15,6 +15,7 @@ import trammel.catalog.AxleProfile;
 import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.BodyLiftKit;
 import trammel.derive.PassiveLedger.Line;
+import trammel.fact.Fact;
 import trammel.fact.RideHeight;
 import trammel.fact.Standing;
 import trammel.quantity.Constants;
@@ -71,12 +72,12 @@ final class HeightFacts {
     this.ledger = new PassiveLedger(derivation);
   }
 
-  void add() {
+  void add(List<Fact> facts) {
     for (Position position : Position.running()) {
       Quantity lift = lift(position);
       Quantity bodyLift = bodyLift(position);
       Quantity before = found(position);
-      derivation.facts.add(
+      facts.add(
           new RideHeight(
               Subject.of(position),
               Standing.ofChange(touched(position)),
