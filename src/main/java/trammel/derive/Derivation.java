@@ -114,13 +114,17 @@ public final class Derivation {
     if (derivation.surveyed()) {
       derivation.sideBySide();
     } else {
-      PARTS.forEach(part -> part.accept(derivation));
+      derivation.oneByOne();
     }
     return derivation;
   }
 
+  void oneByOne() {
+    PARTS.forEach(part -> part.accept(this));
+  }
+
   /** Works the parts out on every core, which pays where hard points make them much work. */
-  private void sideBySide() {
+  void sideBySide() {
     List<Derivation> parts = PARTS.stream().map(part -> new Derivation(this)).toList();
     List<ForkJoinTask<?>> tasks = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
@@ -139,8 +143,8 @@ public final class Derivation {
   }
 
   /**
-   * All that adds facts. None asks another for its facts, so that they may run side by side; the
-   * last are begun first elsewhere, and are the most work where corners are surveyed.
+   * All that adds facts. No part asks for the facts of another, so that they may run side by side.
+   * Another core begins with the last, the most work where corners are surveyed.
    */
   private static final List<Consumer<Derivation>> PARTS =
       List.of(

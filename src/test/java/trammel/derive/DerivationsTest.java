@@ -48,6 +48,20 @@ final class DerivationsTest {
     }
   }
 
+  @Test
+  void factsWorkedOutSideBySideAreThoseWorkedOutOneByOne() {
+    for (String sheet : SHEETS) {
+      Derivation alone = new Derivation(DemoSheet.demo(sheet), DemoSheet.DAY);
+      alone.oneByOne();
+      // Often, since what threads share would not fail each time.
+      for (int i = 0; i < 25; i++) {
+        Derivation beside = new Derivation(DemoSheet.demo(sheet), DemoSheet.DAY);
+        beside.sideBySide();
+        assertThat(told(beside.facts)).isEqualTo(told(alone.facts));
+      }
+    }
+  }
+
   private static List<String> told(List<Fact> facts) {
     return facts.stream().map(Fact::toString).toList();
   }
