@@ -38,22 +38,36 @@ public class LedgerBenchmark {
 
   @Benchmark
   public HeightLedger passiveHeights() {
-    return HeightLedger.of(passive, DAY);
+    return Ledgers.of(passive, DAY).heights();
   }
 
   @Benchmark
   public List<TravelLedger> passiveTravel() {
-    return TravelLedger.of(passive, DAY);
+    return Ledgers.of(passive, DAY).travel();
+  }
+
+  /** Heights, loads, pressures and travel of both axles, as {@code heights} asks for them. */
+  @Benchmark
+  public Object passiveLedgers() {
+    Ledgers ledgers = Ledgers.of(passive, DAY);
+    return List.of(ledgers.heights(), ledgers.travel());
+  }
+
+  /** The same for surveyed corners, with fluid beside the springs. */
+  @Benchmark
+  public Object heldLedgers() {
+    Ledgers ledgers = Ledgers.of(held, DAY);
+    return List.of(ledgers.heights(), ledgers.travel());
   }
 
   /** Surveyed corners: spring paths from hard points, and fluid beside the springs. */
   @Benchmark
   public HeightLedger heldHeights() {
-    return HeightLedger.of(held, DAY);
+    return Ledgers.of(held, DAY).heights();
   }
 
   @Benchmark
   public List<TravelLedger> heldTravel() {
-    return TravelLedger.of(held, DAY);
+    return Ledgers.of(held, DAY).travel();
   }
 }

@@ -11,8 +11,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import trammel.build.Build;
-import trammel.derive.Derivation;
 import trammel.derive.HeightLedger;
+import trammel.derive.Ledgers;
 import trammel.derive.TravelLedger;
 import trammel.fact.Fact;
 import trammel.remedy.Packing;
@@ -55,9 +55,10 @@ final class HeightsCommand implements Callable<Integer> {
   public Integer call() {
     try (Checking checking = options.start()) {
       Build build = checking.read(file);
-      HeightLedger ledger = HeightLedger.of(build, checking.on());
-      List<TravelLedger> travel = TravelLedger.of(build, checking.on());
-      List<Fact> facts = Derivation.underbody(build, checking.on());
+      Ledgers ledgers = Ledgers.of(build, checking.on());
+      HeightLedger ledger = ledgers.heights();
+      List<TravelLedger> travel = ledgers.travel();
+      List<Fact> facts = ledgers.underbody();
       List<Packing> packings = Packing.of(build, checking.catalog(file), checking.on());
       HeightsTable table = HeightsTable.of(build, ledger, travel, facts, packings);
       PrintWriter out = spec.commandLine().getOut();

@@ -2,16 +2,12 @@ package trammel.derive;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.Consumer;
 import trammel.build.Build;
 import trammel.fact.Evidence;
 import trammel.fact.Fact;
-import trammel.fact.FluidLoad;
 import trammel.subject.Axle;
 import trammel.subject.Position;
 
@@ -23,8 +19,8 @@ public final class Derivation {
   final Figures figures;
   final List<Fact> facts = new ArrayList<>();
 
-  private final Map<Position, WheelEnd> before;
-  private final Map<Position, WheelEnd> after;
+  private final Memo<Position, WheelEnd> before;
+  private final Memo<Position, WheelEnd> after;
   private final Memo<Axle, Corners> corners;
   private final VehicleLoads loads;
   private final HeightFacts heights;
@@ -35,7 +31,6 @@ public final class Derivation {
     this(build, on, new Surveys(build.vehicle()));
   }
 
-  /** The same build, its facts listed apart. */
   private Derivation(Derivation same) {
     surveys = same.surveys;
     build = same.build;
@@ -55,16 +50,12 @@ public final class Derivation {
     this.build = build;
     this.on = on;
     this.figures = new Figures();
-    this.before = new EnumMap<>(Position.class);
-    this.after = new EnumMap<>(Position.class);
+    this.before = new Memo<>();
+    this.after = new Memo<>();
     this.corners = new Memo<>();
     this.rides = new Memo<>();
     this.travels = new Memo<>();
     this.loads = new VehicleLoads(build);
-    for (Position position : Position.values()) {
-      before.put(position, new WheelEnd(build.before(position), figures));
-      after.put(position, new WheelEnd(build.after(position), figures, build.trial()));
-    }
     this.heights = new HeightFacts(this);
   }
 
@@ -86,23 +77,6 @@ public final class Derivation {
     return new Derivations(on).evidence(build);
   }
 
-  /**
-   * Of {@link #facts} only rooms over the ground and angles under the vehicle: they ask for no
-   * linkage and no gap, which is most of the work.
-   */
-  public static List<Fact> underbody(Build build, LocalDate on) {
-    Derivation derivation = new Derivation(build, on);
-    new UnderbodyFacts(derivation).add();
-    return List.copyOf(derivation.facts);
-  }
-
-  /**
-   * Of {@link #facts} only how spring and fluid share the load of a corner, where fluid has any.
-   */
-  public static Optional<FluidLoad> fluidLoad(Build build, LocalDate on, Position position) {
-    return new FluidFacts(new Derivation(build, on)).load(position);
-  }
-
   /** A build with all its facts worked out. */
   static Derivation whole(Build build, LocalDate on) {
     return whole(build, on, new Surveys(build.vehicle()));
@@ -119,13 +93,18 @@ public final class Derivation {
     return derivation;
   }
 
+  /** The same with all that is worked out already, its facts listed apart. */
+  Derivation apart() {
+    return new Derivation(this);
+  }
+
   void oneByOne() {
     PARTS.forEach(part -> part.accept(this));
   }
 
   /** Works the parts out on every core, which pays where hard points make them much work. */
   void sideBySide() {
-    List<Derivation> parts = PARTS.stream().map(part -> new Derivation(this)).toList();
+    List<Derivation> parts = PARTS.stream().map(part -> apart()).toList();
     List<ForkJoinTask<?>> tasks = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
       Consumer<Derivation> part = PARTS.get(i);
@@ -200,11 +179,11 @@ public final class Derivation {
   }
 
   WheelEnd before(Position position) {
-    return before.get(position);
+    return before.get(position, which -> new WheelEnd(build.before(which), figures));
   }
 
   WheelEnd after(Position position) {
-    return after.get(position);
+    return after.get(position, which -> new WheelEnd(build.after(which), figures, build.trial()));
   }
 
   /** How the seats of an axle's springs part over its travel. */

@@ -1,10 +1,8 @@
 package trammel.derive;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import trammel.build.Build;
 import trammel.fact.AxleLoad;
 import trammel.fact.FluidLoad;
 import trammel.fact.SensorRange;
@@ -75,8 +73,7 @@ public record HeightLedger(List<Corner> corners, List<AxleFigures> axles, AxleLo
   public record AxleFigures(Axle axle, AxleLoad load, SideLean lean, List<SpringBand> bands) {}
 
   /** The ledger of a build. */
-  public static HeightLedger of(Build build, LocalDate on) {
-    Derivation derivation = new Derivation(build, on);
+  static HeightLedger of(Derivation derivation) {
     HeightFacts heights = derivation.heights();
     LoadFacts loads = new LoadFacts(derivation);
     List<Corner> corners = new ArrayList<>();

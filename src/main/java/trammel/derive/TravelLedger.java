@@ -1,6 +1,5 @@
 package trammel.derive;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import trammel.build.Build;
@@ -51,8 +50,8 @@ public record TravelLedger(Position position, List<Mark> before, List<Mark> afte
   }
 
   /** The ledgers of the four corners. */
-  public static List<TravelLedger> of(Build build, LocalDate on) {
-    Derivation derivation = new Derivation(build, on);
+  static List<TravelLedger> of(Derivation derivation) {
+    Build build = derivation.build;
     List<TravelLedger> ledgers = new ArrayList<>();
     for (Position position : Position.running()) {
       Standings standings = new Standings(derivation, position);

@@ -12,7 +12,7 @@ import trammel.catalog.Part;
 import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.SpringSpacer;
 import trammel.catalog.SuspensionPart.StrutTopSpacer;
-import trammel.derive.Derivation;
+import trammel.derive.Ledgers;
 import trammel.fact.FluidLoad;
 import trammel.quantity.Quantity;
 import trammel.subject.Axle;
@@ -86,7 +86,8 @@ public record Packing(
   }
 
   private static Optional<FluidLoad> load(Build build, LocalDate on, Position position) {
-    return Derivation.fluidLoad(build, on, position)
+    return Ledgers.of(build, on)
+        .fluidLoad(position)
         .filter(load -> load.pressureAfter().isKnown() && load.preferred().isKnown());
   }
 }

@@ -25,7 +25,10 @@ class AirCornerTest {
   @TempDir private Path folder;
 
   private Corner corner(String vehicle, String text) throws IOException {
-    return HeightLedger.of(DemoSheet.of(folder, vehicle, text), DemoSheet.DAY).corners().get(2);
+    return Ledgers.of(DemoSheet.of(folder, vehicle, text), DemoSheet.DAY)
+        .heights()
+        .corners()
+        .get(2);
   }
 
   private static double area(double diameter) {

@@ -47,13 +47,13 @@ class PartsOfTheFactsTest {
   void aPartIsAsInTheWhole(String sheet) {
     Build build = DemoSheet.demo(sheet);
     List<Fact> whole = Derivation.facts(build, DAY);
-    List<Fact> underbody = Derivation.underbody(build, DAY);
+    List<Fact> underbody = Ledgers.of(build, DAY).underbody();
     assertThat(underbody).isNotEmpty();
     assertThat(told(underbody, fact -> true))
         .isEqualTo(told(whole, fact -> fact instanceof GroundRoom || fact instanceof RampAngle));
     List<Fact> loads =
         Position.running().stream()
-            .flatMap(position -> Derivation.fluidLoad(build, DAY, position).stream())
+            .flatMap(position -> Ledgers.of(build, DAY).fluidLoad(position).stream())
             .map(Fact.class::cast)
             .toList();
     assertThat(told(loads, fact -> true)).isEqualTo(told(whole, FluidLoad.class::isInstance));

@@ -35,7 +35,7 @@ class PassiveLedgerTest {
   }
 
   private static Corner corner(Build build, int which) {
-    return HeightLedger.of(build, DemoSheet.DAY).corners().get(which);
+    return Ledgers.of(build, DemoSheet.DAY).heights().corners().get(which);
   }
 
   /** Seat distance at which a spring of one rate carries a wheel's body (mm). */
@@ -97,7 +97,7 @@ class PassiveLedgerTest {
             folder,
             "cairnback",
             "changes:\n  - { add: ST-WN-38, at: front }\n  - { add: ST-CB-RT, at: rear }\n");
-    HeightLedger ledger = HeightLedger.of(build, DemoSheet.DAY);
+    HeightLedger ledger = Ledgers.of(build, DemoSheet.DAY).heights();
     double front = 38 * (1 + 660.0 / 2790) + 74 * (1 - 2350.0 / 2790);
     double rear = -38 * 660.0 / 2790 + 74 * 2350.0 / 2790;
     assertThat(ledger.axles().get(0).load().after().value())
@@ -149,7 +149,7 @@ class PassiveLedgerTest {
     for (String vehicle : List.of("stonecrop", "cairnback", "linnhope", "millwren", "gimmer")) {
       Build build =
           DemoSheet.of(folder, vehicle, "changes:\n  - { remove: pressure-sensor, at: all }\n");
-      HeightLedger ledger = HeightLedger.of(build, DemoSheet.DAY);
+      HeightLedger ledger = Ledgers.of(build, DemoSheet.DAY).heights();
       for (Corner corner : ledger.corners()) {
         assertThat(corner.lift().value()).isZero();
         assertThat(corner.lift().expanded()).isZero();

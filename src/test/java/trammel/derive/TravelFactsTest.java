@@ -192,7 +192,7 @@ class TravelFactsTest {
     Build build = DemoSheet.demo(name);
     assertThat(DemoSheet.facts(build, TravelBudget.class)).isEmpty();
     assertThat(DemoSheet.facts(build, LineReach.class)).isEmpty();
-    for (TravelLedger ledger : TravelLedger.of(build, DemoSheet.DAY)) {
+    for (TravelLedger ledger : Ledgers.of(build, DemoSheet.DAY).travel()) {
       for (int i = 0; i < ledger.before().size(); i++) {
         Quantity before = ledger.before().get(i).rise();
         Quantity after = ledger.after().get(i).rise();
@@ -231,7 +231,7 @@ class TravelFactsTest {
   @Test
   void theLedgerStacksTheMarksInTheOrderOfASoundCorner() {
     TravelLedger ledger =
-        TravelLedger.of(DemoSheet.demo("cairnback-thick-spacers"), DemoSheet.DAY).stream()
+        Ledgers.of(DemoSheet.demo("cairnback-thick-spacers"), DemoSheet.DAY).travel().stream()
             .filter(one -> one.position() == REAR)
             .findFirst()
             .orElseThrow();
