@@ -26,7 +26,7 @@ final class CornerPoses {
   private final Memo<Boolean, Corner<Binary64>> plainLinkages = new Memo<>();
   private final Memo<String, Optional<Pose<Gradient>>> poses = new Memo<>();
   private final Memo<Place, Posed<Binary64>> numbers = new Memo<>();
-  private final Memo<CornerPoses, List<Pose<Binary64>>> travel = new Memo<>();
+  private final Memo<Boolean, List<Pose<Binary64>>> travels = new Memo<>();
 
   /** Where a pose in plain numbers stands: which linkage, its travel (mm), its steering. */
   private record Place(boolean asProposed, double rise, double steer) {}
@@ -144,19 +144,19 @@ final class CornerPoses {
    * arm's angle; empty where it does not reach either end.
    */
   List<Pose<Binary64>> travel() {
-    return travel.get(this, CornerPoses::stepped);
+    return travels.get(true, this::stepped);
   }
 
-  private List<Pose<Binary64>> stepped() {
+  private List<Pose<Binary64>> stepped(boolean asProposed) {
     List<Pose<Binary64>> found = new ArrayList<>();
-    if (plainAt(true, -model.end(CornerModel.DROOP), 0) instanceof Pose<Binary64> low
-        && plainAt(true, model.end(CornerModel.BUMP), 0) instanceof Pose<Binary64> high) {
+    if (plainAt(asProposed, -model.end(CornerModel.DROOP), 0) instanceof Pose<Binary64> low
+        && plainAt(asProposed, model.end(CornerModel.BUMP), 0) instanceof Pose<Binary64> high) {
       double from = low.lowerAngle().getReal();
       double to = high.lowerAngle().getReal();
-      Heading<Binary64> straight = plainSteered(true, 0);
+      Heading<Binary64> straight = plainSteered(asProposed, 0);
       for (int step = 0; step <= STEPS; step++) {
         Binary64 angle = new Binary64(from + (to - from) * step / STEPS);
-        if (plain(true).pose(angle, straight) instanceof Pose<Binary64> pose) {
+        if (plain(asProposed).pose(angle, straight) instanceof Pose<Binary64> pose) {
           found.add(pose);
         }
       }

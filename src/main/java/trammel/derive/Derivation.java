@@ -13,6 +13,21 @@ import trammel.subject.Position;
 
 /** Everything that follows from a build, before anybody judges it. */
 public final class Derivation {
+  /**
+   * All that adds facts. No part asks for the facts of another, so that they may run side by side.
+   * Another core begins with the last, the most work where corners are surveyed.
+   */
+  private static final List<Consumer<Derivation>> PARTS =
+      List.of(
+          Derivation::fitment,
+          part -> new FluidFacts(part).add(),
+          part -> new TravelFacts(part).add(),
+          Derivation::axles,
+          Derivation::vehicle,
+          Derivation::linkages,
+          part -> new ShaftFacts(part).add(),
+          Derivation::gaps);
+
   final Build build;
   final LocalDate on;
   final Surveys surveys;
@@ -98,6 +113,7 @@ public final class Derivation {
     return new Derivation(this);
   }
 
+  /** Works the parts out in their order. */
   void oneByOne() {
     PARTS.forEach(part -> part.accept(this));
   }
@@ -120,21 +136,6 @@ public final class Derivation {
     return Position.running().stream()
         .anyMatch(position -> corners(position.axle().orElseThrow()).surveyed(position));
   }
-
-  /**
-   * All that adds facts. No part asks for the facts of another, so that they may run side by side.
-   * Another core begins with the last, the most work where corners are surveyed.
-   */
-  private static final List<Consumer<Derivation>> PARTS =
-      List.of(
-          Derivation::fitment,
-          part -> new FluidFacts(part).add(),
-          part -> new TravelFacts(part).add(),
-          Derivation::axles,
-          Derivation::vehicle,
-          Derivation::linkages,
-          part -> new ShaftFacts(part).add(),
-          Derivation::gaps);
 
   private void fitment() {
     new HubFacts(this).add();
