@@ -9,6 +9,7 @@ import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.jspecify.annotations.Nullable;
 import trammel.catalog.SurveyPoint;
 import trammel.quantity.Absence;
+import trammel.quantity.Basis;
 import trammel.quantity.Dimension;
 import trammel.quantity.Formula;
 import trammel.quantity.Input;
@@ -22,7 +23,7 @@ import trammel.subject.Side;
  */
 final class Variables {
   private final Quantity[] quantities;
-  private Quantity.@Nullable Basis basis;
+  private @Nullable Basis basis;
 
   private Variables(List<Quantity> quantities) {
     this.quantities = quantities.toArray(Quantity[]::new);
@@ -112,7 +113,7 @@ final class Variables {
   /** What was computed, as a quantity of another value but the same derivatives. */
   Quantity quantity(Formula formula, Dimension dimension, double value, Gradient derivatives) {
     if (basis == null) {
-      basis = new Quantity.Basis(quantities);
+      basis = new Basis(quantities);
     }
     return basis.derive(formula, dimension, value, derivatives.getGradient());
   }

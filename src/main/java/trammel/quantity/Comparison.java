@@ -58,20 +58,21 @@ public final class Comparison {
     return new Comparison(quantity, limit, sense, decide(quantity, limit, sense));
   }
 
+  /** Margins beyond what uncertainty can be at most, and this share more, need not know it. */
+  private static final double BEYOND = 1 + 1e-9;
+
   private static Decision decide(Quantity quantity, Quantity limit, Sense sense) {
     if (!quantity.isKnown() || !limit.isKnown()) {
       return Decision.ABSENT;
     }
-    double margin;
-    double expanded;
-    if (limit.expanded() == 0) {
-      margin = sense.sign * (quantity.value() - limit.value());
-      expanded = quantity.expanded();
-    } else {
-      Quantity both = margin(quantity, limit, sense);
-      margin = both.value();
-      expanded = both.expanded();
+    double margin = sense.sign * (quantity.value() - limit.value());
+    double ofLimit = limit.uncertainty().most();
+    double most = quantity.uncertainty().most() + ofLimit;
+    if (Math.abs(margin) > most * BEYOND) {
+      return margin > 0 ? Decision.MET : Decision.NOT_MET;
     }
+    double expanded =
+        ofLimit == 0 ? quantity.expanded() : margin(quantity, limit, sense).expanded();
     if (margin >= expanded && !(sense.strict && margin == 0)) {
       return Decision.MET;
     }

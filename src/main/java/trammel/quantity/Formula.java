@@ -12,22 +12,27 @@ public record Formula(String name, String expression, String source) {
 
   /** A quantity whose partial derivatives the caller states, one for each operand. */
   public Quantity of(Dimension dimension, double value, double[] partials, Quantity... operands) {
+    return derived(dimension, value, partials.clone(), operands);
+  }
+
+  private Quantity derived(
+      Dimension dimension, double value, double[] partials, Quantity... operands) {
     return Quantity.derived(this, dimension, value, partials, operands);
   }
 
   /** {@code a·q}. */
   public Quantity linear(double a, Quantity q) {
-    return of(q.dimension(), a * q.raw(), new double[] {a}, q);
+    return derived(q.dimension(), a * q.raw(), new double[] {a}, q);
   }
 
   /** {@code a·q + b·r}. */
   public Quantity linear(double a, Quantity q, double b, Quantity r) {
-    return of(q.dimension(), a * q.raw() + b * r.raw(), new double[] {a, b}, q, r);
+    return derived(q.dimension(), a * q.raw() + b * r.raw(), new double[] {a, b}, q, r);
   }
 
   /** {@code a·q + b·r + c·s}. */
   public Quantity linear(double a, Quantity q, double b, Quantity r, double c, Quantity s) {
-    return of(
+    return derived(
         q.dimension(), a * q.raw() + b * r.raw() + c * s.raw(), new double[] {a, b, c}, q, r, s);
   }
 
@@ -43,11 +48,11 @@ public record Formula(String name, String expression, String source) {
   /** {@code a·q / r}. */
   public Quantity quotient(Dimension dimension, double a, Quantity q, Quantity r) {
     double value = a * q.raw() / r.raw();
-    return of(dimension, value, new double[] {a / r.raw(), -value / r.raw()}, q, r);
+    return derived(dimension, value, new double[] {a / r.raw(), -value / r.raw()}, q, r);
   }
 
   /** {@code a·q·r}. */
   public Quantity product(Dimension dimension, double a, Quantity q, Quantity r) {
-    return of(dimension, a * q.raw() * r.raw(), new double[] {a * r.raw(), a * q.raw()}, q, r);
+    return derived(dimension, a * q.raw() * r.raw(), new double[] {a * r.raw(), a * q.raw()}, q, r);
   }
 }

@@ -1,6 +1,5 @@
 package trammel.quantity;
 
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -16,15 +15,11 @@ import org.jspecify.annotations.Nullable;
  * <p>Immutable and safe to share.
  */
 public final class Quantity {
-  private static final Input[] NO_INPUTS = {};
-  private static final double[] NO_PARTS = {};
   private static final Quantity[] NO_OPERANDS = {};
 
   private final Dimension dimension;
   private final double value;
-  private final Input[] inputs;
-  private final double[] parts;
-  private final double expanded;
+  private final Uncertainty uncertainty;
   private final String name;
   private final @Nullable Formula formula;
   private final @Nullable Input input;
@@ -34,8 +29,7 @@ public final class Quantity {
   private Quantity(
       Dimension dimension,
       double value,
-      Input[] inputs,
-      double[] parts,
+      Uncertainty uncertainty,
       String name,
       @Nullable Formula formula,
       @Nullable Input input,
@@ -43,9 +37,7 @@ public final class Quantity {
       @Nullable Absence absence) {
     this.dimension = dimension;
     this.value = value;
-    this.inputs = inputs;
-    this.parts = parts;
-    this.expanded = rootSumOfSquares(parts);
+    this.uncertainty = uncertainty;
     this.name = name;
     this.formula = formula;
     this.input = input;
@@ -53,17 +45,9 @@ public final class Quantity {
     this.absence = absence;
   }
 
-  private static double rootSumOfSquares(double[] parts) {
-    double sum = 0;
-    for (double part : parts) {
-      sum += part * part;
-    }
-    return Math.sqrt(sum);
-  }
-
   /** An exact number that a rule or a definition states. */
   public static Quantity exact(Dimension dimension, double value) {
-    return new Quantity(dimension, value, NO_INPUTS, NO_PARTS, "", null, null, NO_OPERANDS, null);
+    return new Quantity(dimension, value, Uncertainty.NONE, "", null, null, NO_OPERANDS, null);
   }
 
   /**
@@ -78,33 +62,30 @@ public final class Quantity {
       throw new IllegalArgumentException(
           name + " must be a finite number, not " + value + " ± " + expanded);
     }
-    boolean sure = expanded == 0;
     return new Quantity(
-        dimension,
-        value,
-        sure ? NO_INPUTS : new Input[] {input},
-        sure ? NO_PARTS : new double[] {expanded},
-        name,
-        null,
-        input,
-        NO_OPERANDS,
-        null);
+        dimension, value, Uncertainty.read(input, expanded), name, null, input, NO_OPERANDS, null);
   }
 
   /** A value that nobody has given. */
   public static Quantity absent(Dimension dimension, Absence absence) {
-    return new Quantity(
-        dimension,
-        Double.NaN,
-        NO_INPUTS,
-        NO_PARTS,
-        absence.what(),
-        null,
-        null,
-        NO_OPERANDS,
-        absence);
+    return absent(dimension, absence.what(), null, NO_OPERANDS, absence);
   }
 
+  private static Quantity absent(
+      Dimension dimension,
+      String name,
+      @Nullable Formula formula,
+      Quantity[] operands,
+      Absence absence) {
+    return new Quantity(
+        dimension, Double.NaN, Uncertainty.NONE, name, formula, null, operands, absence);
+  }
+
+  /**
+   * A quantity by its formula; absent where an operand is.
+   *
+   * @param partials one partial derivative for each operand; kept, not copied
+   */
   static Quantity derived(
       Formula formula, Dimension dimension, double value, double[] partials, Quantity... operands) {
     if (partials.length != operands.length) {
@@ -113,18 +94,19 @@ public final class Quantity {
     }
     for (Quantity operand : operands) {
       if (operand.absence != null) {
-        return new Quantity(
-            dimension,
-            Double.NaN,
-            NO_INPUTS,
-            NO_PARTS,
-            formula.name(),
-            formula,
-            null,
-            operands,
-            operand.absence);
+        return absent(dimension, formula.name(), formula, operands, operand.absence);
       }
     }
+    return derived(formula, dimension, value, operands, Uncertainty.derived(partials, operands));
+  }
+
+  /** The same from operands that are known, with an uncertainty that follows from them. */
+  static Quantity derived(
+      Formula formula,
+      Dimension dimension,
+      double value,
+      Quantity[] operands,
+      Uncertainty uncertainty) {
     if (!Double.isFinite(value)) {
       Absence senseless =
           new Absence(
@@ -132,158 +114,15 @@ public final class Quantity {
               "its inputs give no finite number",
               Instrument.READ,
               "check the inputs of " + formula.name());
-      return new Quantity(
-          dimension,
-          Double.NaN,
-          NO_INPUTS,
-          NO_PARTS,
-          formula.name(),
-          formula,
-          null,
-          operands,
-          senseless);
+      return absent(dimension, formula.name(), formula, operands, senseless);
     }
-    Merge merge = new Merge(operands);
-    for (int i = 0; i < operands.length; i++) {
-      merge.add(operands[i], partials[i]);
-    }
-    return derived(formula, dimension, value, merge.inputs(), merge.parts(), operands);
-  }
-
-  private static Quantity derived(
-      Formula formula,
-      Dimension dimension,
-      double value,
-      Input[] inputs,
-      double[] parts,
-      Quantity[] operands) {
     return new Quantity(
-        dimension, value, inputs, parts, formula.name(), formula, null, operands, null);
-  }
-
-  /**
-   * Known quantities that many others are derived from: what of each input stands where is told
-   * once.
-   */
-  public static final class Basis {
-    private final Quantity[] operands;
-    private final Input[] inputs;
-
-    /** Place among the inputs of each operand's own, operand by operand. */
-    private final int[] places;
-
-    private final boolean known;
-
-    /** Many quantities' common operands. */
-    public Basis(Quantity... operands) {
-      this.operands = operands.clone();
-      Merge merge = new Merge(operands);
-      int all = 0;
-      for (Quantity operand : operands) {
-        merge.add(operand, 1);
-        all += operand.inputs.length;
-      }
-      known = Arrays.stream(operands).allMatch(Quantity::isKnown);
-      inputs = merge.inputs();
-      places = new int[all];
-      int place = 0;
-      for (Quantity operand : operands) {
-        for (Input input : operand.inputs) {
-          places[place++] = merge.find(input, inputs.length);
-        }
-      }
-    }
-
-    /**
-     * A quantity by its formula, with one partial derivative for each operand; absent where an
-     * operand is.
-     *
-     * @throws IllegalArgumentException if there are more or fewer
-     */
-    public Quantity derive(Formula formula, Dimension dimension, double value, double[] partials) {
-      if (!known || partials.length != operands.length || !Double.isFinite(value)) {
-        return Quantity.derived(formula, dimension, value, partials, operands);
-      }
-      double[] parts = new double[inputs.length];
-      int place = 0;
-      for (int i = 0; i < operands.length; i++) {
-        for (double part : operands[i].parts) {
-          parts[places[place++]] += partials[i] * part;
-        }
-      }
-      return Quantity.derived(formula, dimension, value, inputs, parts, operands);
-    }
-  }
-
-  /** Adds contributions input by input. */
-  private static final class Merge {
-    private final Input[] inputs;
-    private final double[] parts;
-    private int count;
-    private Input @Nullable [] first;
-
-    /** Where the next one is looked for first: operands mostly have their inputs in one order. */
-    private int next;
-
-    Merge(Quantity[] operands) {
-      int most = 0;
-      for (Quantity operand : operands) {
-        most += operand.inputs.length;
-      }
-      inputs = most == 0 ? NO_INPUTS : new Input[most];
-      parts = most == 0 ? NO_PARTS : new double[most];
-    }
-
-    void add(Quantity operand, double partial) {
-      if (operand.inputs == first) {
-        // Of one basis, as where two ends of one linkage are compared.
-        for (int i = 0; i < operand.parts.length; i++) {
-          parts[i] += partial * operand.parts[i];
-        }
-        return;
-      }
-      first = count == 0 ? operand.inputs : first;
-      int before = count;
-      next = 0;
-      for (int i = 0; i < operand.inputs.length; i++) {
-        int at = find(operand.inputs[i], before);
-        if (at < 0) {
-          inputs[count] = operand.inputs[i];
-          parts[count++] = partial * operand.parts[i];
-        } else {
-          parts[at] += partial * operand.parts[i];
-          next = at + 1;
-        }
-      }
-    }
-
-    private int find(Input input, int end) {
-      for (int i = next; i < end; i++) {
-        if (inputs[i] == input) {
-          return i;
-        }
-      }
-      for (int i = Math.min(next, end) - 1; i >= 0; i--) {
-        if (inputs[i] == input) {
-          return i;
-        }
-      }
-      return -1;
-    }
-
-    Input[] inputs() {
-      return count == inputs.length ? inputs : Arrays.copyOf(inputs, count);
-    }
-
-    double[] parts() {
-      return count == parts.length ? parts : Arrays.copyOf(parts, count);
-    }
+        dimension, value, uncertainty, formula.name(), formula, null, operands, null);
   }
 
   /** The same quantity under another name, keeping its working. */
   public Quantity called(String newName) {
-    return new Quantity(
-        dimension, value, inputs, parts, newName, formula, input, operands, absence);
+    return new Quantity(dimension, value, uncertainty, newName, formula, input, operands, absence);
   }
 
   public Dimension dimension() {
@@ -313,7 +152,12 @@ public final class Quantity {
 
   /** Expanded uncertainty (k = 2), in the kept unit; 0 for an exact or absent quantity. */
   public double expanded() {
-    return expanded;
+    return uncertainty.shares().expanded();
+  }
+
+  /** What makes it uncertain. */
+  Uncertainty uncertainty() {
+    return uncertainty;
   }
 
   /** What it is, as a fitter would say it; empty for an exact number. */
@@ -345,17 +189,12 @@ public final class Quantity {
    * The part of the expanded uncertainty that comes through one input, signed, in the kept unit.
    */
   public double contribution(Input of) {
-    for (int i = 0; i < inputs.length; i++) {
-      if (inputs[i] == of) {
-        return parts[i];
-      }
-    }
-    return 0;
+    return uncertainty.shares().of(of);
   }
 
   /** The inputs that make it uncertain. */
   public List<Input> uncertainInputs() {
-    return List.of(inputs);
+    return List.of(uncertainty.shares().inputs());
   }
 
   /** Holds it against a lower limit: met if it is at least the limit. */
@@ -383,6 +222,7 @@ public final class Quantity {
     if (absence != null) {
       return "absent (" + absence.reason() + ")";
     }
+    double expanded = expanded();
     String unit = dimension.unit().symbol();
     return value + (unit.isEmpty() ? "" : " " + unit) + (expanded > 0 ? " ± " + expanded : "");
   }

@@ -1,0 +1,115 @@
+package trammel.quantity;
+
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import trammel.quantity.Uncertainty.Merge;
+import trammel.quantity.Uncertainty.Shares;
+
+/**
+ * Known quantities that many others are derived from: what of each input stands where is told once.
+ */
+public final class Basis {
+  private final Quantity[] operands;
+  private final boolean known;
+
+  /** Whether an operand was read, and none before it at the same place. */
+  private final boolean[] alone;
+
+  private final double[] most;
+  private @Nullable Places places;
+
+  /** The inputs of all operands, and where among them each operand's own stand. */
+  private static final class Places {
+    private final Input[] inputs;
+
+    /** Operand by operand. */
+    private final int[] of;
+
+    Places(Input[] inputs, int[] of) {
+      this.inputs = inputs;
+      this.of = of;
+    }
+  }
+
+  /** Many quantities' common operands. */
+  public Basis(Quantity... operands) {
+    this.operands = operands.clone();
+    known = Arrays.stream(operands).allMatch(Quantity::isKnown);
+    most = Arrays.stream(operands).mapToDouble(each -> each.uncertainty().most()).toArray();
+    alone = new boolean[operands.length];
+    Set<Input> read = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (int i = 0; i < operands.length; i++) {
+      Input input = operands[i].input();
+      alone[i] = input != null && read.add(input);
+    }
+  }
+
+  /**
+   * A quantity by its formula, with one partial derivative for each operand; absent where an
+   * operand is.
+   *
+   * @param partials kept, not copied
+   * @throws IllegalArgumentException if there are more or fewer
+   */
+  public Quantity derive(Formula formula, Dimension dimension, double value, double[] partials) {
+    return known && partials.length == operands.length
+        ? Quantity.derived(formula, dimension, value, operands, Uncertainty.derived(partials, this))
+        : Quantity.derived(formula, dimension, value, partials, operands);
+  }
+
+  /** What comes through each input with a partial derivative by each operand. */
+  Shares shares(double[] partials) {
+    Places found = places;
+    if (found == null) {
+      found = told();
+      places = found;
+    }
+    double[] parts = new double[found.inputs.length];
+    int place = 0;
+    for (int i = 0; i < operands.length; i++) {
+      for (double part : operands[i].uncertainty().shares().parts()) {
+        parts[found.of[place++]] += partials[i] * part;
+      }
+    }
+    return new Shares(found.inputs, parts);
+  }
+
+  /**
+   * A bound of what comes through all of them: values read, each by itself, add by their squares,
+   * all else as though its errors were one with theirs.
+   */
+  double most(double[] partials) {
+    double squares = 0;
+    double others = 0;
+    for (int i = 0; i < operands.length; i++) {
+      double part = partials[i] * most[i];
+      if (alone[i]) {
+        squares += part * part;
+      } else {
+        others += Math.abs(part);
+      }
+    }
+    return Math.sqrt(squares) + others;
+  }
+
+  private Places told() {
+    Merge merge = new Merge(operands);
+    int all = 0;
+    for (Quantity operand : operands) {
+      Shares shares = operand.uncertainty().shares();
+      merge.add(shares, 1);
+      all += shares.inputs().length;
+    }
+    int[] of = new int[all];
+    int place = 0;
+    for (Quantity operand : operands) {
+      for (Input input : operand.uncertainty().shares().inputs()) {
+        of[place++] = merge.place(input);
+      }
+    }
+    return new Places(merge.shares().inputs(), of);
+  }
+}

@@ -1,0 +1,235 @@
+package trammel.quantity;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What makes a quantity uncertain: the inputs behind it and how much comes through each.
+ *
+ * <p>Most quantities on the way to a verdict are asked for their value alone, or are so far from
+ * every limit that a bound decides. Where there are many inputs they are therefore gone through
+ * when they are first asked for; several threads may then do so at once and find the same.
+ */
+final class Uncertainty {
+  private static final Input[] NO_INPUTS = {};
+  private static final double[] NO_PARTS = {};
+  private static final Quantity[] NO_OPERANDS = {};
+
+  /** So many inputs, of all operands together, are gone through at once. */
+  private static final int FEW = 12;
+
+  /** None: exact numbers and absent ones. */
+  static final Uncertainty NONE = new Uncertainty(new Shares(NO_INPUTS, NO_PARTS));
+
+  private final double[] partials;
+  private final Quantity[] operands;
+  private final @Nullable Basis basis;
+  private @Nullable Shares shares;
+
+  /** The bound; told at once wherever the shares are not. */
+  private double most;
+
+  private Uncertainty(double[] partials, Quantity[] operands, @Nullable Basis basis) {
+    this.partials = partials;
+    this.operands = operands;
+    this.basis = basis;
+  }
+
+  private Uncertainty(Shares shares) {
+    this(NO_PARTS, NO_OPERANDS, null);
+    this.shares = shares;
+  }
+
+  /** That of a value that was read. */
+  static Uncertainty read(Input input, double expanded) {
+    return expanded == 0
+        ? NONE
+        : new Uncertainty(new Shares(new Input[] {input}, new double[] {expanded}));
+  }
+
+  /** That of a value derived from operands, with a partial derivative by each. */
+  static Uncertainty derived(double[] partials, Quantity[] operands) {
+    Uncertainty derived = new Uncertainty(partials, operands, null);
+    if (few(operands)) {
+      derived.shares = derived.merged();
+    } else {
+      derived.most = most(partials, operands);
+    }
+    return derived;
+  }
+
+  private static boolean few(Quantity[] operands) {
+    int inputs = 0;
+    for (Quantity operand : operands) {
+      Shares found = operand.uncertainty().shares;
+      if (found == null) {
+        return false;
+      }
+      inputs += found.inputs.length;
+    }
+    return inputs <= FEW;
+  }
+
+  /** The same where many values have these operands in common. */
+  static Uncertainty derived(double[] partials, Basis basis) {
+    Uncertainty derived = new Uncertainty(partials, NO_OPERANDS, basis);
+    derived.most = basis.most(partials);
+    return derived;
+  }
+
+  /** What comes through each input. */
+  Shares shares() {
+    Shares found = shares;
+    if (found == null) {
+      found = basis == null ? merged() : basis.shares(partials);
+      shares = found;
+    }
+    return found;
+  }
+
+  /**
+   * A bound of the expanded uncertainty that is quickly had: the sum of what comes through the
+   * operands, as though all their errors were one.
+   */
+  double most() {
+    Shares found = shares;
+    return found == null ? most : found.expanded;
+  }
+
+  /** The sum of what comes through operands with a partial derivative by each. */
+  static double most(double[] partials, Quantity[] operands) {
+    double sum = 0;
+    for (int i = 0; i < operands.length; i++) {
+      sum += Math.abs(partials[i]) * operands[i].uncertainty().most();
+    }
+    return sum;
+  }
+
+  private Shares merged() {
+    Merge merge = new Merge(operands);
+    for (int i = 0; i < operands.length; i++) {
+      merge.add(operands[i].uncertainty().shares(), partials[i]);
+    }
+    return merge.shares();
+  }
+
+  /** How much comes through each input, and all of it together. */
+  static final class Shares {
+    private final Input[] inputs;
+    private final double[] parts;
+    private final double expanded;
+
+    /**
+     * Shares of inputs.
+     *
+     * @param inputs each once
+     * @param parts of the expanded uncertainty (k = 2), signed, one for each input
+     */
+    Shares(Input[] inputs, double[] parts) {
+      this.inputs = inputs;
+      this.parts = parts;
+      this.expanded = rootSumOfSquares(parts);
+    }
+
+    private static double rootSumOfSquares(double[] parts) {
+      double sum = 0;
+      for (double part : parts) {
+        sum += part * part;
+      }
+      return Math.sqrt(sum);
+    }
+
+    /** The inputs; not to be changed. */
+    Input[] inputs() {
+      return inputs;
+    }
+
+    /** One for each input; not to be changed. */
+    double[] parts() {
+      return parts;
+    }
+
+    /** All of it, k = 2. */
+    double expanded() {
+      return expanded;
+    }
+
+    /** What comes through one input. */
+    double of(Input input) {
+      for (int i = 0; i < inputs.length; i++) {
+        if (inputs[i] == input) {
+          return parts[i];
+        }
+      }
+      return 0;
+    }
+  }
+
+  /** Adds contributions input by input. */
+  static final class Merge {
+    private final Input[] inputs;
+    private final double[] parts;
+    private int count;
+    private Input @Nullable [] first;
+
+    /** Where the next one is looked for first: operands mostly have their inputs in one order. */
+    private int next;
+
+    Merge(Quantity[] operands) {
+      int most = 0;
+      for (Quantity operand : operands) {
+        most += operand.uncertainty().shares().inputs.length;
+      }
+      inputs = most == 0 ? NO_INPUTS : new Input[most];
+      parts = most == 0 ? NO_PARTS : new double[most];
+    }
+
+    void add(Shares operand, double partial) {
+      if (operand.inputs == first) {
+        // Of one basis, as where two ends of one linkage are compared.
+        for (int i = 0; i < operand.parts.length; i++) {
+          parts[i] += partial * operand.parts[i];
+        }
+        return;
+      }
+      first = count == 0 ? operand.inputs : first;
+      int before = count;
+      next = 0;
+      for (int i = 0; i < operand.inputs.length; i++) {
+        int at = find(operand.inputs[i], before);
+        if (at < 0) {
+          inputs[count] = operand.inputs[i];
+          parts[count++] = partial * operand.parts[i];
+        } else {
+          parts[at] += partial * operand.parts[i];
+          next = at + 1;
+        }
+      }
+    }
+
+    private int find(Input input, int end) {
+      for (int i = next; i < end; i++) {
+        if (inputs[i] == input) {
+          return i;
+        }
+      }
+      for (int i = Math.min(next, end) - 1; i >= 0; i--) {
+        if (inputs[i] == input) {
+          return i;
+        }
+      }
+      return -1;
+    }
+
+    /** Where an input that was added stands. */
+    int place(Input input) {
+      return find(input, count);
+    }
+
+    Shares shares() {
+      return count == inputs.length
+          ? new Shares(inputs, parts)
+          : new Shares(Arrays.copyOf(inputs, count), Arrays.copyOf(parts, count));
+    }
+  }
+}
