@@ -47,6 +47,11 @@ final class CornerModel {
   private final Set<Integer> shared = new LinkedHashSet<>();
   private final Variables variables;
 
+  /** As surveyed, with derivatives and plainly; null until asked for. */
+  private @Nullable Corner<Gradient> variedAsSurveyed;
+
+  private @Nullable Corner<Binary64> plainAsSurveyed;
+
   /**
    * @param surveyedCamber what the rack showed as surveyed
    * @param surveyedToe the same
@@ -266,8 +271,6 @@ final class CornerModel {
 
   /** The corner with derivatives, as surveyed or with the proposed arm and settings. */
   Corner<Gradient> varied(boolean proposed, List<Double> settings) {
-    Map<HardPoint, FieldVector3D<Gradient>> at = new EnumMap<>(HardPoint.class);
-    points.forEach((point, index) -> at.put(point, variables.point(index)));
     Map<HardPoint, FieldVector3D<Gradient>> shifts = new EnumMap<>(HardPoint.class);
     if (proposed && armShift != null) {
       shifts.put(HardPoint.UPPER_BALL_JOINT, variables.point(armShift));
@@ -275,8 +278,21 @@ final class CornerModel {
     for (int i = 0; proposed && i < settings.size(); i++) {
       shift(turns.get(i), settings.get(i), shifts);
     }
-    return Corner.of(
-        new HardPoints<>(at, variables.variable(camber), variables.variable(toe)), shifts);
+    Corner<Gradient> surveyed = variedAsSurveyed();
+    return shifts.isEmpty() ? surveyed : surveyed.shifted(shifts);
+  }
+
+  private Corner<Gradient> variedAsSurveyed() {
+    Corner<Gradient> surveyed = variedAsSurveyed;
+    if (surveyed == null) {
+      Map<HardPoint, FieldVector3D<Gradient>> at = new EnumMap<>(HardPoint.class);
+      points.forEach((point, index) -> at.put(point, variables.point(index)));
+      surveyed =
+          Corner.of(
+              new HardPoints<>(at, variables.variable(camber), variables.variable(toe)), Map.of());
+      variedAsSurveyed = surveyed;
+    }
+    return surveyed;
   }
 
   private void shift(Turn turn, double setting, Map<HardPoint, FieldVector3D<Gradient>> shifts) {
@@ -293,9 +309,9 @@ final class CornerModel {
 
   /** The corner in plain numbers with the proposed arm and settings. */
   Corner<Binary64> plain(boolean proposed, List<Double> settings) {
-    HardPoints<Binary64> surveyed = plain();
+    Corner<Binary64> surveyed = plainAsSurveyed();
     if (!proposed) {
-      return Corner.of(surveyed, Map.of());
+      return surveyed;
     }
     Map<HardPoint, FieldVector3D<Binary64>> shifts = new EnumMap<>(HardPoint.class);
     arm().forEach((point, shift) -> add(shifts, point, shift));
@@ -307,7 +323,16 @@ final class CornerModel {
           .perMillimeter()
           .forEach((point, shift) -> add(shifts, point, shift.scalarMultiply(setting)));
     }
-    return Corner.of(surveyed, shifts);
+    return shifts.isEmpty() ? surveyed : surveyed.shifted(shifts);
+  }
+
+  private Corner<Binary64> plainAsSurveyed() {
+    Corner<Binary64> surveyed = plainAsSurveyed;
+    if (surveyed == null) {
+      surveyed = Corner.of(plain(), Map.of());
+      plainAsSurveyed = surveyed;
+    }
+    return surveyed;
   }
 
   private static void add(

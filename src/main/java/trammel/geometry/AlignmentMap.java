@@ -37,6 +37,9 @@ public final class AlignmentMap {
   /** The lower arm's angle as it starts (radians): no setting takes it far from there. */
   private final double angle;
 
+  /** At {@link #start}. */
+  private final Optional<Tangent> atStart;
+
   /**
    * The map of a corner.
    *
@@ -63,6 +66,7 @@ public final class AlignmentMap {
                 instanceof Pose<Binary64> pose
             ? pose.lowerAngle().getReal()
             : surveyed.surveyedAngle().getReal();
+    atStart = tangent(start());
   }
 
   private Heading<Binary64> plainHeading() {
@@ -171,15 +175,15 @@ public final class AlignmentMap {
       return at().map(List::of).orElse(List.of());
     }
     double[] settings = start();
-    Optional<Tangent> tangent = tangent(settings);
-    if (tangent.isEmpty()) {
+    if (atStart.isEmpty()) {
       return List.of();
     }
+    Tangent tangent = atStart.get();
     // Around the set, stretches come in order of the direction in which each moves the angles.
     List<Stretch> stretches = new ArrayList<>();
     for (int i = 0; i < settings.length; i++) {
-      double camber = tangent.get().camber[i];
-      double caster = tangent.get().caster[i];
+      double camber = tangent.camber[i];
+      double caster = tangent.caster[i];
       stretches.add(new Stretch(i, true, Math.atan2(caster, camber)));
       stretches.add(new Stretch(i, false, Math.atan2(-caster, -camber)));
     }
@@ -227,7 +231,7 @@ public final class AlignmentMap {
       return at();
     }
     double[] settings = start();
-    Optional<Tangent> now = tangent(settings);
+    Optional<Tangent> now = atStart;
     double moved = Double.POSITIVE_INFINITY;
     for (int round = 0; round < MOST_ROUNDS && now.isPresent() && moved >= CLOSE; round++) {
       double[] next =

@@ -108,8 +108,8 @@ public record Pose<T extends CalculusFieldElement<T>>(
    * The pose once the lower arm has turned on by next to nothing, to first order.
    *
    * @param turn of the lower arm (radians)
-   * @param below a pose of the same linkage a little below this one, with the same heading
-   * @param above a pose as much above it
+   * @param below a pose of the same linkage beside this one, with the same heading
+   * @param above another, on the other side of it or this one itself
    */
   Pose<T> turned(T turn, Pose<Binary64> below, Pose<Binary64> above) {
     T share = turn.divide(above.lowerAngle.getReal() - below.lowerAngle.getReal());

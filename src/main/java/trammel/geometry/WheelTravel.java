@@ -34,6 +34,8 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
   /** An arm that stands steeper than this has passed its limit (radians): 80°. */
   private static final double STEEPEST = FastMath.toRadians(80);
 
+  private static final double STEEPEST_SINE = FastMath.sin(STEEPEST);
+
   /** Half the step of the slope's central difference (radians): its error is of the square. */
   private static final double SLOPE_STEP = 1e-4;
 
@@ -157,7 +159,7 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
     }
     double off = height(pose) - wanted;
     double reach = plain.lower().radius().getReal();
-    double next = angle - off / (reach * FastMath.max(0.3, FastMath.cos(angle)));
+    double next = asThoughOnTheArm(angle, off / reach);
     double slope = reach;
     for (int step = 0; step < MOST_STEPS; step++) {
       Pose<Binary64> nextPose = pose(next, heading);
@@ -171,6 +173,10 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
       double change = nextOff - off;
       if (FastMath.abs(change) > CLOSE_ENOUGH) {
         slope = change / (next - angle);
+        if (FastMath.abs(nextOff * (next - angle)) < CLOSE) {
+          // What is left is gone along the secant: it misses by no more than this product, or so.
+          return slope > 0 ? nextPose.turned(new Binary64(-nextOff / slope), pose, nextPose) : null;
+        }
       }
       double secant = change == 0 ? next : next - nextOff * (next - angle) / change;
       angle = next;
@@ -179,6 +185,14 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
       next = secant;
     }
     return FastMath.abs(off) < CLOSE_ENOUGH && slope > 0 ? pose : null;
+  }
+
+  /** Where the lower arm would stand if the wheel's center were on it: mostly it nearly is. */
+  private static double asThoughOnTheArm(double angle, double lower) {
+    double sine = FastMath.sin(angle) - lower;
+    return FastMath.abs(sine) < STEEPEST_SINE
+        ? FastMath.asin(sine)
+        : angle - lower / FastMath.max(0.3, FastMath.cos(angle));
   }
 
   /**
