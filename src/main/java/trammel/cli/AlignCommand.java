@@ -47,6 +47,7 @@ final class AlignCommand implements Callable<Integer> {
   public Integer call() {
     try (Checking checking = options.start()) {
       Build build = checking.read(file);
+      BookOptions.tell(checking.unread(build), spec.commandLine().getErr());
       List<WheelMap> maps = WheelMap.of(build, checking.on());
       List<BeamMap> beams = BeamMap.of(build, checking.catalog(file), checking.on());
       spec.commandLine()

@@ -40,10 +40,13 @@ final class BookOptions {
     return Books.read(BookShelf.of(null, folders).named(), Judge.knownRules());
   }
 
-  /** Says on a stream for errors which books could not be read. */
+  /** Says on a stream for errors which books could not be read: output goes on without them. */
   static void tell(List<Unread> unread, PrintWriter err) {
     for (Unread book : unread) {
-      err.println("Book " + book.name() + " was not read, and none of its rules counts:");
+      err.println(
+          "Book "
+              + book.name()
+              + " was not read: none of its rules counts, and nothing that it assumes:");
       err.println(new UnreadableFile(book.problems()).getMessage());
     }
     err.flush();

@@ -71,6 +71,7 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() {
     try (Checking checking = options.start()) {
       Build build = checking.read(sheet);
+      BookOptions.tell(checking.unread(build), spec.commandLine().getErr());
       MeasuredFile file = MeasuredFiles.read(measured, build.vehicle());
       Agreement agreement = Agreement.of(file, Predictions.of(build, checking.on()));
       if (overlay != null) {

@@ -55,6 +55,7 @@ final class HeightsCommand implements Callable<Integer> {
   public Integer call() {
     try (Checking checking = options.start()) {
       Build build = checking.read(file);
+      BookOptions.tell(checking.unread(build), spec.commandLine().getErr());
       Ledgers ledgers = Ledgers.of(build, checking.on());
       HeightLedger ledger = ledgers.heights();
       List<TravelLedger> travel = ledgers.travel();

@@ -41,6 +41,7 @@ final class WorkingCommand implements Callable<Integer> {
   public Integer call() {
     try (Checking checking = options.start()) {
       Checking.Checked checked = checking.check(file);
+      BookOptions.tell(checking.unread(checked.build()), spec.commandLine().getErr());
       String id = identity(checked.report());
       Finding finding =
           checked.judgement().findings().stream()

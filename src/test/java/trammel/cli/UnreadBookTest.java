@@ -8,6 +8,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 import trammel.book.StartingBook;
@@ -28,6 +30,9 @@ class UnreadBookTest {
 
   private static final String OTHER = "catalog-demo/builds/cairnback-same-size.build.yaml";
   private static final String RUBS = "catalog-demo/builds/skerrow-rub-at-lock.build.yaml";
+
+  private static final String NOT_READ =
+      "Book seen was not read: none of its rules counts, and nothing that it assumes:";
 
   /** Where this build's tests have the user's configuration. */
   private static final Path BOOKS =
@@ -235,8 +240,34 @@ class UnreadBookTest {
             List.of("rules", "read", "clearance.heard", FITS))) {
       assertThat(run(command.toArray(String[]::new))).as("%s", command).isZero();
       assertThat(out.toString()).contains("clearance.heard").doesNotContain("clearance.seen");
-      assertThat(err.toString())
-          .contains("Book seen was not read, and none of its rules counts:", "rules.yaml:18:");
+      assertThat(err.toString()).contains(NOT_READ, "rules.yaml:18:");
     }
+  }
+
+  /** What a sheet's commands print may rest on what a book assumes, or not, for want of it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"heights", "heights --csv", "align", "align --curves", "limits"})
+  void commandsOfASheetGoOnAndSaySo(String command) throws IOException {
+    broken("seen", "skerrow");
+    List<String> words = new ArrayList<>(List.of(command.split(" ")));
+    words.add(FITS);
+    assertThat(run(words.toArray(String[]::new))).isZero();
+    assertThat(out.toString()).isNotEmpty();
+    assertThat(err.toString()).contains(NOT_READ, "rules.yaml:18:");
+  }
+
+  @Test
+  void aFindingsWorkingSaysSo() throws IOException {
+    broken("seen", "skerrow");
+    assertThat(run("working", "--on", "2026-11-25", RUBS, "1")).isZero();
+    assertThat(err.toString()).contains(NOT_READ);
+  }
+
+  @Test
+  void aComparisonSaysSo() throws IOException {
+    broken("seen", "skerrow");
+    run("compare", FITS, "catalog-demo/measured/skerrow-raised-mildly.measured.yaml");
+    assertThat(out.toString()).isNotEmpty();
+    assertThat(err.toString()).contains(NOT_READ);
   }
 }
