@@ -72,7 +72,9 @@ public final class Equipment {
 
   /** Every part of a type, from the hub outward. */
   public <T extends Part> List<T> all(PartKind kind, Class<T> type) {
-    return all(kind).stream().map(type::cast).toList();
+    List<Part> found = all(kind);
+    // Asked for very often, and mostly of what is not there.
+    return found.isEmpty() ? List.of() : found.stream().map(type::cast).toList();
   }
 
   /** The part of a type, where one is known to be fitted. */

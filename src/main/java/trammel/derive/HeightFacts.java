@@ -200,10 +200,12 @@ final class HeightFacts {
 
   /** Hub to fender as somebody has measured it. */
   Optional<Quantity> measured(Position position) {
-    return build.measurements().heights().stream()
-        .filter(height -> height.at() == position && height.state() == State.AS_FOUND)
-        .map(FenderHeight::height)
-        .findFirst();
+    for (FenderHeight height : build.measurements().heights()) {
+      if (height.at() == position && height.state() == State.AS_FOUND) {
+        return Optional.of(height.height());
+      }
+    }
+    return Optional.empty();
   }
 
   /** Hub to fender today by the book, for what is fitted and what the axle carries. */

@@ -77,10 +77,14 @@ final class SpringFigures {
 
   /** What of its curve nobody has given. */
   static Optional<Quantity> missing(Spring spring) {
-    return stretches(spring).stream()
-        .flatMap(s -> List.of(s.deflection, s.force, s.rate).stream())
-        .filter(quantity -> !quantity.isKnown())
-        .findFirst();
+    for (Stretch stretch : stretches(spring)) {
+      for (Quantity quantity : List.of(stretch.deflection, stretch.force, stretch.rate)) {
+        if (!quantity.isKnown()) {
+          return Optional.of(quantity);
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** The same in plain numbers; only where nothing is missing. */

@@ -7,16 +7,13 @@ import org.jspecify.annotations.Nullable;
  * What makes a quantity uncertain: the inputs behind it and how much comes through each.
  *
  * <p>Most quantities on the way to a verdict are asked for their value alone, or are so far from
- * every limit that a bound decides. Where there are many inputs they are therefore gone through
- * when they are first asked for; several threads may then do so at once and find the same.
+ * every limit that a bound decides. Inputs are therefore gone through when they are first asked
+ * for; several threads may then do so at once and find the same.
  */
 final class Uncertainty {
   private static final Input[] NO_INPUTS = {};
   private static final double[] NO_PARTS = {};
   private static final Quantity[] NO_OPERANDS = {};
-
-  /** So many inputs, of all operands together, are gone through at once. */
-  private static final int FEW = 12;
 
   /** None: exact numbers and absent ones. */
   static final Uncertainty NONE = new Uncertainty(new Shares(NO_INPUTS, NO_PARTS));
@@ -50,24 +47,8 @@ final class Uncertainty {
   /** That of a value derived from operands, with a partial derivative by each. */
   static Uncertainty derived(double[] partials, Quantity[] operands) {
     Uncertainty derived = new Uncertainty(partials, operands, null);
-    if (few(operands)) {
-      derived.shares = derived.merged();
-    } else {
-      derived.most = most(partials, operands);
-    }
+    derived.most = most(partials, operands);
     return derived;
-  }
-
-  private static boolean few(Quantity[] operands) {
-    int inputs = 0;
-    for (Quantity operand : operands) {
-      Shares found = operand.uncertainty().shares;
-      if (found == null) {
-        return false;
-      }
-      inputs += found.inputs.length;
-    }
-    return inputs <= FEW;
   }
 
   /** The same where many values have these operands in common. */
