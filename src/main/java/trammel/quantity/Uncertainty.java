@@ -21,19 +21,18 @@ final class Uncertainty {
   private final double[] partials;
   private final Quantity[] operands;
   private final @Nullable Basis basis;
+  private final double most;
   private @Nullable Shares shares;
 
-  /** The bound; told at once wherever the shares are not. */
-  private double most;
-
-  private Uncertainty(double[] partials, Quantity[] operands, @Nullable Basis basis) {
+  private Uncertainty(double[] partials, Quantity[] operands, @Nullable Basis basis, double most) {
     this.partials = partials;
     this.operands = operands;
     this.basis = basis;
+    this.most = most;
   }
 
   private Uncertainty(Shares shares) {
-    this(NO_PARTS, NO_OPERANDS, null);
+    this(NO_PARTS, NO_OPERANDS, null, shares.expanded);
     this.shares = shares;
   }
 
@@ -46,16 +45,12 @@ final class Uncertainty {
 
   /** That of a value derived from operands, with a partial derivative by each. */
   static Uncertainty derived(double[] partials, Quantity[] operands) {
-    Uncertainty derived = new Uncertainty(partials, operands, null);
-    derived.most = most(partials, operands);
-    return derived;
+    return new Uncertainty(partials, operands, null, most(partials, operands));
   }
 
   /** The same where many values have these operands in common. */
   static Uncertainty derived(double[] partials, Basis basis) {
-    Uncertainty derived = new Uncertainty(partials, NO_OPERANDS, basis);
-    derived.most = basis.most(partials);
-    return derived;
+    return new Uncertainty(partials, NO_OPERANDS, basis, basis.most(partials));
   }
 
   /** What comes through each input. */
