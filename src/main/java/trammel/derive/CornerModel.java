@@ -47,7 +47,10 @@ final class CornerModel {
   private final Set<Integer> shared = new LinkedHashSet<>();
   private final Variables variables;
 
-  /** As surveyed, with derivatives and plainly; null until asked for. */
+  /**
+   * As surveyed, with derivatives and plainly; null until asked for. Two threads may make the same
+   * one twice.
+   */
   private @Nullable Corner<Gradient> variedAsSurveyed;
 
   private @Nullable Corner<Binary64> plainAsSurveyed;

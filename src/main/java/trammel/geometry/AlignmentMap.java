@@ -37,7 +37,7 @@ public final class AlignmentMap {
   /** The lower arm's angle as it starts (radians): no setting takes it far from there. */
   private final double angle;
 
-  /** At {@link #start}. */
+  /** At {@link #start}; empty also where nothing can be adjusted, and nobody asks for it. */
   private final Optional<Tangent> atStart;
 
   /**
@@ -66,7 +66,7 @@ public final class AlignmentMap {
                 instanceof Pose<Binary64> pose
             ? pose.lowerAngle().getReal()
             : surveyed.surveyedAngle().getReal();
-    atStart = tangent(start());
+    atStart = adjusters.isEmpty() ? Optional.empty() : tangent(start());
   }
 
   private Heading<Binary64> plainHeading() {

@@ -187,7 +187,13 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
     return FastMath.abs(off) < CLOSE_ENOUGH && slope > 0 ? pose : null;
   }
 
-  /** Where the lower arm would stand if the wheel's center were on it: mostly it nearly is. */
+  /**
+   * Where the lower arm would stand (radians above level) if the wheel's center were on it: mostly
+   * it nearly is.
+   *
+   * @param angle where it stands now
+   * @param lower how far it is to sink, as a share of the arm's radius
+   */
   private static double asThoughOnTheArm(double angle, double lower) {
     double sine = FastMath.sin(angle) - lower;
     return FastMath.abs(sine) < STEEPEST_SINE
