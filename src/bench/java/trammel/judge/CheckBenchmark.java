@@ -30,6 +30,7 @@ import trammel.fact.TireCapacity;
 import trammel.fact.WheelRating;
 import trammel.quantity.Comparison;
 import trammel.quantity.Decision;
+import trammel.remedy.BuildJudge;
 import trammel.report.Reporter;
 import trammel.subject.Station;
 
@@ -83,15 +84,15 @@ public class CheckBenchmark {
   /** Everything on: both front corners from hard points, swept, aligned; beam, shafts, rear bar. */
   @Benchmark
   public Judgement surveyedCheck() {
-    return judge.judge(Derivation.facts(surveyed, DAY));
+    return new BuildJudge(judge, new Derivations(DAY)).judge(surveyed);
   }
 
   /** The next sheet of a vehicle that was checked before: tires of another diameter each time. */
   @Benchmark
   public Judgement nextSurveyedCheck() {
     next = next % 1000 + 1;
-    return judge.judge(
-        derivations.facts(surveyed.trying(new Trial(next / 100.0, 0, 0, 0, 0, 0, 0))));
+    return new BuildJudge(judge, derivations)
+        .judge(surveyed.trying(new Trial(next / 100.0, 0, 0, 0, 0, 0, 0)));
   }
 
   @Benchmark

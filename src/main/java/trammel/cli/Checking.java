@@ -21,6 +21,7 @@ import trammel.fact.Evidence;
 import trammel.judge.Judge;
 import trammel.judge.Judgement;
 import trammel.judge.Judges;
+import trammel.remedy.BuildJudge;
 import trammel.report.Report;
 import trammel.report.Reporter;
 
@@ -63,11 +64,18 @@ final class Checking implements AutoCloseable {
     Catalog catalog = catalog(file);
     Build build = read(file);
     Judges judges = judges(build);
+    if (judges.hasBuilt(build.vehicle().vehicle(), place(build))) {
+      Judge judge = over(judges, build);
+      return checked(build, judge, new BuildJudge(judge, derivations).judge(build), catalog);
+    }
     // The first judge takes about as long to build as facts take to derive: side by side.
     CompletableFuture<Judge> ready = CompletableFuture.supplyAsync(() -> over(judges, build));
     Evidence evidence = derivations.evidence(build);
     Judge judge = ready.join();
-    Judgement judgement = judge.judge(evidence);
+    return checked(build, judge, judge.judge(evidence), catalog);
+  }
+
+  private Checked checked(Build build, Judge judge, Judgement judgement, Catalog catalog) {
     return new Checked(
         build,
         judge,

@@ -94,16 +94,21 @@ public final class Derivation {
 
   /** A build with all its facts worked out. */
   static Derivation whole(Build build, LocalDate on) {
-    return whole(build, on, new Surveys(build.vehicle()));
+    return whole(build, on, new Surveys(build.vehicle()), some -> {});
   }
 
-  /** The same with what surveys of the build's vehicle have said before. */
-  static Derivation whole(Build build, LocalDate on, Surveys surveys) {
+  /**
+   * The same with what surveys of the build's vehicle have said before.
+   *
+   * @param told is told the facts of each part, in the order of the parts
+   */
+  static Derivation whole(Build build, LocalDate on, Surveys surveys, Consumer<List<Fact>> told) {
     Derivation derivation = new Derivation(build, on, surveys);
     if (derivation.surveyed()) {
-      derivation.sideBySide();
+      derivation.sideBySide(told);
     } else {
       derivation.oneByOne();
+      told.accept(derivation.facts);
     }
     return derivation;
   }
@@ -118,8 +123,12 @@ public final class Derivation {
     PARTS.forEach(part -> part.accept(this));
   }
 
-  /** Works the parts out on every core, which pays where hard points make them much work. */
-  void sideBySide() {
+  /**
+   * Works the parts out on every core, which pays where hard points make them much work.
+   *
+   * @param told is told the facts of each part while others are worked out
+   */
+  void sideBySide(Consumer<List<Fact>> told) {
     List<Derivation> parts = PARTS.stream().map(part -> apart()).toList();
     List<ForkJoinTask<?>> tasks = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
@@ -127,8 +136,16 @@ public final class Derivation {
       Derivation apart = parts.get(i);
       tasks.add(ForkJoinTask.adapt(() -> part.accept(apart)));
     }
-    ForkJoinTask.invokeAll(tasks);
-    parts.forEach(part -> facts.addAll(part.facts));
+    // Another core takes what was offered first.
+    for (int i = tasks.size() - 1; i >= 0; i--) {
+      tasks.get(i).fork();
+    }
+    for (int i = 0; i < parts.size(); i++) {
+      tasks.get(i).join();
+      List<Fact> found = parts.get(i).facts;
+      facts.addAll(found);
+      told.accept(found);
+    }
   }
 
   /** Whether any corner is surveyed. */

@@ -3,6 +3,7 @@ package trammel.derive;
 import java.time.LocalDate;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.function.Consumer;
 import trammel.build.Build;
 import trammel.catalog.VehicleProfile;
 import trammel.fact.Evidence;
@@ -29,7 +30,17 @@ public final class Derivations {
 
   /** The facts of a build. */
   public List<Fact> facts(Build build) {
-    return List.copyOf(Derivation.whole(build, on, surveys(build.vehicle())).facts);
+    return facts(build, some -> {});
+  }
+
+  /**
+   * The facts of a build.
+   *
+   * @param told is told some of them as soon as they are worked out, in the order of all, on the
+   *     thread that asks
+   */
+  public List<Fact> facts(Build build, Consumer<List<Fact>> told) {
+    return List.copyOf(Derivation.whole(build, on, surveys(build.vehicle()), told).facts);
   }
 
   /** The facts of a build, and the same without what rule books assume. */

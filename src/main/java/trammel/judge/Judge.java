@@ -11,18 +11,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.drools.model.Model;
 import org.drools.model.impl.ModelImpl;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
-import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.KieSessionsPool;
 import org.kie.api.runtime.rule.AgendaFilter;
 import trammel.book.Book;
-import trammel.book.FactSet;
 import trammel.book.KnownRule;
 import trammel.book.Manifest;
 import trammel.catalog.PartKind;
@@ -31,17 +29,11 @@ import trammel.fact.Fact;
 
 /** The rule books in force, ready to judge. Safe for several threads; close it when done. */
 public final class Judge implements AutoCloseable {
-  /** Matches that one fact may reasonably cause, so that a rule without end is noticed. */
-  private static final int MATCHES_PER_FACT = 200;
-
   private static final Comparator<Finding> GRAVEST_FIRST =
       Comparator.comparing(Finding::kind)
           .thenComparing(finding -> finding.fact().subject())
           .thenComparing(Finding::rule)
           .thenComparing(finding -> finding.fact().toString());
-
-  /** Far longer than any check takes (ms). */
-  private static final long PATIENCE = 20_000;
 
   private final Map<String, Rule> rules = new LinkedHashMap<>();
 
@@ -136,7 +128,7 @@ public final class Judge implements AutoCloseable {
 
   /** Judges facts in a session of the pool. */
   public Judgement judge(Collection<? extends Fact> facts) {
-    return sorted(found(pool.newKieSession(), facts, Judgement.NOTHING, match -> true));
+    return sorted(found(hearing(), facts, Judgement.NOTHING, match -> true));
   }
 
   /**
@@ -148,8 +140,7 @@ public final class Judge implements AutoCloseable {
     if (!evidence.assumes()) {
       return judge(evidence.facts());
     }
-    Judgement given =
-        found(pool.newKieSession(), evidence.given(), Judgement.NOTHING, match -> true);
+    Judgement given = found(hearing(), evidence.given(), Judgement.NOTHING, match -> true);
     Judgement critical =
         new Judgement(
             given.findings().stream()
@@ -159,10 +150,27 @@ public final class Judge implements AutoCloseable {
             given.precedents().stream().filter(one -> isCritical(one.rule())).toList());
     return sorted(
         found(
-            pool.newKieSession(),
+            hearing(),
             evidence.facts(),
             critical,
             match -> !isCritical(SheetModel.id(match.getRule().getName()))));
+  }
+
+  /**
+   * Judges facts as they come, some while others are still being worked out.
+   *
+   * @param telling tells its listener all facts, some at a time, on the thread that asks
+   */
+  public Judgement judge(Consumer<Consumer<List<Fact>>> telling) {
+    try (Hearing hearing = hearing()) {
+      telling.accept(hearing::hear);
+      return sorted(hearing.judgement(Judgement.NOTHING, match -> true));
+    }
+  }
+
+  /** Ready to hear facts in a session of the pool. */
+  Hearing hearing() {
+    return new Hearing(pool.newKieSession(), read);
   }
 
   /**
@@ -177,37 +185,15 @@ public final class Judge implements AutoCloseable {
 
   /** Judges facts in a session made for them alone; tests hold the pool against it. */
   Judgement judgeFresh(Collection<? extends Fact> facts) {
-    return sorted(found(base.newKieSession(), facts, Judgement.NOTHING, match -> true));
+    return sorted(
+        found(new Hearing(base.newKieSession(), read), facts, Judgement.NOTHING, match -> true));
   }
 
-  /** What the rules that may fire find beside what stands already; each finding by its own rule. */
-  private Judgement found(
-      KieSession session,
-      Collection<? extends Fact> facts,
-      Judgement standing,
-      AgendaFilter mayFire) {
-    try {
-      for (Fact fact : facts) {
-        if (read.contains(fact.getClass())) {
-          session.insert(fact);
-        }
-      }
-      standing.findings().forEach(session::insert);
-      standing.precedents().forEach(session::insert);
-      Beside.lay(FactSet.of(facts), session);
-      fire(session, facts.size(), mayFire);
-      List<Finding> findings = new ArrayList<>();
-      List<Precedent> precedents = new ArrayList<>();
-      for (Object object : session.getObjects()) {
-        if (object instanceof Finding finding) {
-          findings.add(finding);
-        } else if (object instanceof Precedent precedent) {
-          precedents.add(precedent);
-        }
-      }
-      return new Judgement(findings, precedents);
-    } finally {
-      session.dispose();
+  private static Judgement found(
+      Hearing begun, Collection<? extends Fact> facts, Judgement standing, AgendaFilter mayFire) {
+    try (Hearing hearing = begun) {
+      hearing.hear(facts);
+      return hearing.judgement(standing, mayFire);
     }
   }
 
@@ -220,32 +206,6 @@ public final class Judge implements AutoCloseable {
             .thenComparing(Precedent::rule)
             .thenComparing(precedent -> precedent.fact().toString()));
     return new Judgement(findings, precedents);
-  }
-
-  private static void fire(KieSession session, int facts, AgendaFilter mayFire) {
-    int limit = MATCHES_PER_FACT * (facts + 1);
-    try (Watchdog watchdog = Watchdog.over(session, PATIENCE)) {
-      if (session.fireAllRules(mayFire, limit) >= limit || watchdog.hasBitten()) {
-        throw new EndlessRules(
-            "the rules do not come to an end on "
-                + facts
-                + " facts; "
-                + busiest(session)
-                + " spoke most");
-      }
-    }
-  }
-
-  private static String busiest(KieSession session) {
-    return session.getObjects().stream()
-        .filter(Finding.class::isInstance)
-        .map(finding -> ((Finding) finding).rule())
-        .collect(Collectors.groupingBy(rule -> rule, Collectors.counting()))
-        .entrySet()
-        .stream()
-        .max(Map.Entry.<String, Long>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
-        .map(Map.Entry::getKey)
-        .orElse("none of them");
   }
 
   /** What the books in force besides the base book say of themselves. */

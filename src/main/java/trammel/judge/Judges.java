@@ -39,10 +39,7 @@ public final class Judges implements AutoCloseable {
    */
   public Judge over(String vehicle, String registeredAt) {
     List<Book> applicable = applicable(vehicle, registeredAt);
-    List<String> key = new ArrayList<>(applicable.stream().map(Book::name).toList());
-    if (!applicable.isEmpty()) {
-      key.add("over " + vehicle);
-    }
+    List<String> key = key(vehicle, applicable);
     synchronized (kept) {
       Judge judge = kept.get(key);
       if (judge == null) {
@@ -55,6 +52,21 @@ public final class Judges implements AutoCloseable {
       }
       return judge;
     }
+  }
+
+  /** Whether who judges a vehicle is at hand, so that nobody need wait until it is built. */
+  public boolean hasBuilt(String vehicle, String registeredAt) {
+    synchronized (kept) {
+      return kept.containsKey(key(vehicle, applicable(vehicle, registeredAt)));
+    }
+  }
+
+  private static List<String> key(String vehicle, List<Book> applicable) {
+    List<String> key = new ArrayList<>(applicable.stream().map(Book::name).toList());
+    if (!applicable.isEmpty()) {
+      key.add("over " + vehicle);
+    }
+    return key;
   }
 
   /**

@@ -1,58 +1,89 @@
 package trammel.judge;
 
-import java.util.concurrent.ScheduledFuture;
-import java.util.concurrent.ScheduledThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
+import java.util.Set;
+import java.util.Timer;
+import java.util.TimerTask;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.kie.api.runtime.KieSession;
 
-/** Halts a session that does not come to an end. */
-final class Watchdog implements AutoCloseable {
-  private static final ScheduledThreadPoolExecutor TIMER = timer();
+/**
+ * Halts sessions that do not come to an end. It makes its rounds only while some session is watched
+ * and counts rounds, not hours: a process that was stopped for long is not taken for a session that
+ * ran for long.
+ */
+final class Watchdog {
+  private final Set<Watch> watches = ConcurrentHashMap.newKeySet();
+  private final AtomicBoolean onRounds = new AtomicBoolean();
+  private final Timer timer = new Timer("rules watchdog", true);
+  private final long round;
 
-  private final AtomicBoolean bitten = new AtomicBoolean();
-  private final ScheduledFuture<?> bite;
-
-  private Watchdog(KieSession session, long patience) {
-    this.bite =
-        TIMER.schedule(
-            () -> {
-              bitten.set(true);
-              session.halt();
-            },
-            patience,
-            TimeUnit.MILLISECONDS);
+  /**
+   * @param round the time between two rounds (ms)
+   */
+  Watchdog(long round) {
+    this.round = round;
   }
 
-  private static ScheduledThreadPoolExecutor timer() {
-    ScheduledThreadPoolExecutor timer =
-        new ScheduledThreadPoolExecutor(
-            1,
-            task -> {
-              Thread thread = new Thread(task, "rules watchdog");
-              thread.setDaemon(true);
-              return thread;
-            });
-    timer.setRemoveOnCancelPolicy(true);
-    return timer;
+  /** A session being watched, until closed. */
+  final class Watch implements AutoCloseable {
+    private final KieSession session;
+    private int left;
+    private volatile boolean bitten;
+
+    private Watch(KieSession session, int patience) {
+      this.session = session;
+      this.left = patience;
+    }
+
+    private void pass() {
+      if (left-- == 0) {
+        bitten = true;
+        session.halt();
+      }
+    }
+
+    /** Whether the session was halted. */
+    boolean hasBitten() {
+      return bitten;
+    }
+
+    @Override
+    public void close() {
+      watches.remove(this);
+    }
   }
 
   /**
-   * Watches a session until closed.
+   * Watches a session.
    *
-   * @param patience how long it may take (ms)
+   * @param patience rounds that it may take, besides the one that is under way
    */
-  static Watchdog over(KieSession session, long patience) {
-    return new Watchdog(session, patience);
+  Watch over(KieSession session, int patience) {
+    Watch watch = new Watch(session, patience);
+    watches.add(watch);
+    goOut();
+    return watch;
   }
 
-  /** Whether it has halted the session. */
-  boolean hasBitten() {
-    return bitten.get();
+  private void goOut() {
+    if (onRounds.compareAndSet(false, true)) {
+      timer.schedule(
+          new TimerTask() {
+            @Override
+            public void run() {
+              makeRound();
+            }
+          },
+          round);
+    }
   }
 
-  @Override
-  public void close() {
-    bite.cancel(false);
+  private void makeRound() {
+    watches.forEach(Watch::pass);
+    onRounds.set(false);
+    if (!watches.isEmpty()) {
+      goOut();
+    }
   }
 }

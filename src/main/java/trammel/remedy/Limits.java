@@ -27,13 +27,11 @@ public final class Limits {
   private static final double CLOSE = 0.5;
 
   private final Build build;
-  private final Judge judge;
-  private final Derivations derivations;
+  private final BuildJudge judge;
 
   private Limits(Build build, Judge judge, LocalDate on) {
     this.build = build;
-    this.judge = judge;
-    this.derivations = new Derivations(on);
+    this.judge = new BuildJudge(judge, new Derivations(on));
   }
 
   /** Something that may be had larger or smaller. */
@@ -157,7 +155,7 @@ public final class Limits {
   }
 
   private Map<String, Finding> deciding(Trial trial) {
-    return judge.judge(derivations.evidence(build.trying(trial))).findings().stream()
+    return judge.judge(build.trying(trial)).findings().stream()
         .filter(Finding::decides)
         .collect(
             Collectors.toMap(

@@ -200,7 +200,7 @@ public final class Remedies {
   private Set<String> judged(List<Part> parts, List<Position> at) {
     return tried.computeIfAbsent(
         parts.stream().map(Part::number).collect(Collectors.joining("+")) + at,
-        key -> deciding(judge.judge(derivations.evidence(trial.fitted(parts, at)))));
+        key -> deciding(new BuildJudge(judge, derivations).judge(trial.fitted(parts, at))));
   }
 
   private static Set<String> deciding(Judgement judgement) {

@@ -56,7 +56,7 @@ final class DerivationsTest {
       // Often, since what threads share would not fail each time.
       for (int i = 0; i < 25; i++) {
         Derivation beside = new Derivation(DemoSheet.demo(sheet), DemoSheet.DAY);
-        beside.sideBySide();
+        beside.sideBySide(some -> {});
         assertThat(told(beside.facts)).isEqualTo(told(alone.facts));
       }
     }

@@ -2,6 +2,10 @@ package trammel.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -13,7 +17,13 @@ import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import trammel.build.Build;
+import trammel.build.BuildFiles;
+import trammel.catalog.Catalog;
+import trammel.catalog.CatalogFiles;
 import trammel.catalog.PartKind;
+import trammel.derive.Derivation;
+import trammel.derive.Derivations;
 import trammel.fact.Fact;
 
 /** The judge keeps nothing between checks and does not mind in what order it is told. */
@@ -100,6 +110,37 @@ class JudgeTest {
       List<String> first = shown(JUDGE.judge(facts));
       Collections.shuffle(facts, random);
       assertThat(shown(JUDGE.judge(facts))).isEqualTo(first);
+    }
+  }
+
+  @Test
+  void factsHeardInPortionsAreJudgedAsThoughHeardAtOnce() {
+    Random random = new Random(4);
+    for (int round = 0; round < ROUNDS; round++) {
+      List<Fact> facts = someFacts(random);
+      try (Hearing hearing = JUDGE.hearing()) {
+        for (int from = 0, to; from < facts.size(); from = to) {
+          to = from + 1 + random.nextInt(facts.size() - from);
+          hearing.hear(facts.subList(from, to));
+        }
+        Judgement found = hearing.judgement(Judgement.NOTHING, match -> true);
+        assertThat(shown(found)).containsExactlyInAnyOrderElementsOf(shown(JUDGE.judge(facts)));
+      }
+    }
+  }
+
+  @Test
+  void aBuildIsJudgedAlikeWhileItIsDerivedAndAfter() throws IOException {
+    Path demo = Path.of("catalog-demo");
+    LocalDate day = LocalDate.of(2026, 11, 25);
+    Catalog catalog = CatalogFiles.read(demo);
+    try (Stream<Path> sheets = Files.list(demo.resolve("builds"))) {
+      for (Path sheet : sheets.filter(one -> one.toString().endsWith(".build.yaml")).toList()) {
+        Build build = BuildFiles.read(sheet, catalog);
+        assertThat(shown(JUDGE.judge(told -> new Derivations(day).facts(build, told))))
+            .as(sheet.toString())
+            .isEqualTo(shown(JUDGE.judge(Derivation.facts(build, day))));
+      }
     }
   }
 
