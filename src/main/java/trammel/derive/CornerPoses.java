@@ -28,6 +28,9 @@ final class CornerPoses {
   private final Memo<Place, Posed<Binary64>> numbers = new Memo<>();
   private final Memo<Boolean, List<Pose<Binary64>>> travels = new Memo<>();
 
+  /** What is as near to an end of the travel is at it (mm). */
+  private static final double AT_END = 1e-3;
+
   /** Where a pose in plain numbers stands: which linkage, its travel (mm), its steering. */
   private record Place(boolean asProposed, double rise, double steer) {}
 
@@ -103,6 +106,39 @@ final class CornerPoses {
                     instanceof Pose<Gradient> pose
                 ? Optional.of(pose)
                 : Optional.empty());
+  }
+
+  /** As proposed, at rest. */
+  Pose<Gradient> atRest() {
+    return solved.after();
+  }
+
+  /** The arms hanging: they stand alike however the wheel is held, if only it can be. */
+  Optional<Pose<Gradient>> armsAtDroop() {
+    return atDroop(true)
+        .or(() -> arms("at droop", () -> model.endVariable(CornerModel.DROOP).negate()));
+  }
+
+  /** The arms on the bump stop, in the same way. */
+  Optional<Pose<Gradient>> armsAtBump() {
+    return atBump(true).or(() -> arms("at bump", () -> model.endVariable(CornerModel.BUMP)));
+  }
+
+  /** The arms at a travel (mm), in the same way. */
+  Optional<Pose<Gradient>> armsAt(double travel) {
+    if (Math.abs(travel + model.end(CornerModel.DROOP)) < AT_END) {
+      return armsAtDroop();
+    }
+    if (Math.abs(travel - model.end(CornerModel.BUMP)) < AT_END) {
+      return armsAtBump();
+    }
+    return arms("at " + travel, () -> linkage(true).field().getZero().newInstance(travel));
+  }
+
+  /** With toe 0, which asks nothing of a tie rod. */
+  private Optional<Pose<Gradient>> arms(String where, Supplier<Gradient> travel) {
+    return at(
+        "arms " + where, true, travel, () -> new Heading.Reset<>(linkage(true).field().getZero()));
   }
 
   /** Straight ahead on the bump stop; empty where the linkage does not reach it. */

@@ -193,11 +193,9 @@ final class HalfShaftFacts {
     }
 
     void add() {
-      Gradient ride = variables.variable(model.heightIndex(SurveyedAlignment.PROPOSED));
       Gradient droop = model.endVariable(CornerModel.DROOP).negate();
       Gradient lock = model.endVariable(CornerModel.LOCK);
-      Optional<Stand> rest =
-          stand(poses.at("at rest", true, () -> ride, () -> poses.straight(true)));
+      Optional<Stand> rest = stand(Optional.of(poses.atRest()));
       Optional<Stand> hanging = stand(poses.atDroop(true));
       Optional<Stand> up = stand(poses.atBump(true));
       Optional<Stand> left =

@@ -8,7 +8,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -23,7 +22,6 @@ import trammel.fact.Standing;
 import trammel.geometry.Corner;
 import trammel.geometry.DoubleWishbone;
 import trammel.geometry.HardPoint;
-import trammel.geometry.Heading;
 import trammel.geometry.Pose;
 import trammel.geometry.Rods;
 import trammel.quantity.Absence;
@@ -56,7 +54,6 @@ final class LinkageWheel {
   /** Travel over which bump steer is told (mm): rules of the trade tell it over an inch. */
   private static final double OVER = 25;
 
-  private static final String HANGING = "hanging";
   private static final Absence UNBOUNDED =
       new Absence(
           "travel and lock",
@@ -176,10 +173,8 @@ final class LinkageWheel {
     Optional<UpperArm> arm = facts.build.after(position).one(PartKind.UPPER_ARM, UpperArm.class);
     Quantity limit =
         arm.map(UpperArm::swing).filter(Quantity::isKnown).orElse(linkage.upperSwing().limit());
-    Optional<Pose<Gradient>> surveyed =
-        poses.at("as surveyed, toe 0", false, () -> variables.constant(0), this::straightToe);
-    Gradient droop = turned(HANGING, () -> model.endVariable(CornerModel.DROOP).negate(), surveyed);
-    Gradient bump = turned("bump", () -> model.endVariable(CornerModel.BUMP), surveyed);
+    Gradient droop = turned(poses.armsAtDroop());
+    Gradient bump = turned(poses.armsAtBump());
     if (droop == null || bump == null) {
       facts.swing(position, standing, lift, linkage, UNBOUNDED);
       return;
@@ -197,14 +192,9 @@ final class LinkageWheel {
             hanging ? "hanging" : "on the bump stop"));
   }
 
-  private Heading<Gradient> straightToe() {
-    return new Heading.Reset<>(variables.constant(0));
-  }
-
   /** How far the upper arm has turned against the upright since it was surveyed (degrees). */
-  private @Nullable Gradient turned(
-      String name, Supplier<Gradient> travel, Optional<Pose<Gradient>> surveyed) {
-    Optional<Pose<Gradient>> pose = poses.at(name, true, travel, this::straightToe);
+  private @Nullable Gradient turned(Optional<Pose<Gradient>> pose) {
+    Optional<Pose<Gradient>> surveyed = poses.asSurveyed();
     if (surveyed.isEmpty() || pose.isEmpty()) {
       return null;
     }
@@ -266,8 +256,7 @@ final class LinkageWheel {
   }
 
   private Quantity gap(Linkage.ArmRoom room, Rods closest, HardPoint leg, double travel) {
-    Optional<Pose<Gradient>> pose =
-        poses.at("arm at " + travel, true, () -> variables.constant(travel), this::straightToe);
+    Optional<Pose<Gradient>> pose = poses.armsAt(travel);
     if (pose.isEmpty()) {
       return Quantity.absent(LENGTH, UNBOUNDED);
     }

@@ -32,7 +32,7 @@ final class AngleBetween {
    */
   static <T extends CalculusFieldElement<T>> void requireDirection(
       String name, FieldVector3D<T> direction) {
-    double length = direction.getNorm().getReal();
+    double length = direction.toVector3D().getNorm();
     if (!(length > 0 && length < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(
           "found " + name + " of length " + length + "; expected a direction in space");

@@ -79,7 +79,7 @@ public record HalfShaft<T extends CalculusFieldElement<T>>(
   private static <T extends CalculusFieldElement<T>> void requireOutboard(
       String name, FieldVector3D<T> axis, FieldVector3D<T> shaft) {
     AngleBetween.requireDirection(name, axis);
-    if (!(axis.dotProduct(shaft).getReal() > 0)) {
+    if (!(axis.toVector3D().dotProduct(shaft.toVector3D()) > 0)) {
       throw new IllegalArgumentException(
           "found " + name + " pointing inboard; expected it outboard, along the half-shaft");
     }
