@@ -82,9 +82,13 @@ final class CornerPoses {
   Posed<Binary64> plainAt(boolean asProposed, double rise, double steer) {
     return numbers.get(
         new Place(asProposed, rise, steer),
-        key ->
-            WheelTravel.of(plain(asProposed))
-                .at(new Binary64(rise), plainSteered(asProposed, steer)));
+        key -> {
+          WheelTravel<Binary64> travel = WheelTravel.of(plain(asProposed));
+          return (steer != 0 && plainAt(asProposed, rise, 0) instanceof Pose<Binary64> straight
+                  ? travel.near(straight.lowerAngle().getReal())
+                  : travel)
+              .at(new Binary64(rise), plainSteered(asProposed, steer));
+        });
   }
 
   /** The pose that the hard points were surveyed in, in plain numbers. */
@@ -159,6 +163,17 @@ final class CornerPoses {
         () -> straight(asProposed));
   }
 
+  /**
+   * As proposed, hanging, with the steering turned; empty where the linkage does not reach that.
+   */
+  Optional<Pose<Gradient>> atDroop(Gradient steer) {
+    return at(
+        "at droop, steered " + steer.getValue(),
+        true,
+        () -> model.endVariable(CornerModel.DROOP).negate(),
+        () -> steered(true, steer));
+  }
+
   /** What keeps the proposed linkage from droop, bump or either lock; empty where nothing does. */
   Optional<String> limit() {
     double lock = model.end(CornerModel.LOCK);
@@ -213,9 +228,17 @@ final class CornerPoses {
     return poses.get(
         name,
         key ->
-            WheelTravel.of(linkage(asProposed), plain(asProposed)).at(travel.get(), heading.get())
+            travel(asProposed, travel.get().getValue()).at(travel.get(), heading.get())
                     instanceof Pose<Gradient> pose
                 ? Optional.of(pose)
                 : Optional.empty());
+  }
+
+  /** The travel of a linkage, looked for near where it stands straight ahead at one (mm). */
+  private WheelTravel<Gradient> travel(boolean asProposed, double rise) {
+    WheelTravel<Gradient> travel = WheelTravel.of(linkage(asProposed), plain(asProposed));
+    return plainAt(asProposed, rise, 0) instanceof Pose<Binary64> there
+        ? travel.near(there.lowerAngle().getReal())
+        : travel;
   }
 }

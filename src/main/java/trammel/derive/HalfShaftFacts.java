@@ -5,7 +5,9 @@ import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Dimension.RATIO;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
@@ -16,7 +18,6 @@ import trammel.catalog.Linkage.HalfShaftProfile;
 import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.DifferentialDrop;
 import trammel.fact.Standing;
-import trammel.geometry.Corner;
 import trammel.geometry.HalfShaft;
 import trammel.geometry.Mount;
 import trammel.geometry.Mount.Carrier;
@@ -81,6 +82,7 @@ final class HalfShaftFacts {
     for (Axle axle : Axle.values()) {
       HalfShaftProfile shaft = build.vehicle().axle(axle).linkage().halfShaft();
       boolean drop = build.changes(axle, PartKind.DIFFERENTIAL_DROP);
+      Map<Place, Optional<Run>> runs = new HashMap<>();
       for (Position position : Position.of(axle)) {
         Quantity lift = derivation.heights().lift(position);
         // Droop and lock are where they were unless the linkage or its stroke is another.
@@ -95,7 +97,11 @@ final class HalfShaftFacts {
                     .filter(solved -> solved.model().bounded())
                 : Optional.empty();
         if (shaft != null && corner.isPresent()) {
-          new Shaft(position, shaft, corner.get(), Standing.ofChange(farther)).add();
+          Shaft side = new Shaft(position, shaft, corner.get());
+          Optional<Run> run = runs.computeIfAbsent(side.place(), place -> side.run());
+          run.ifPresentOrElse(
+              found -> side.add(found, Standing.ofChange(farther)),
+              () -> unmeasured(position, Standing.ofChange(farther)));
         } else if (drop || (shaft != null && touched)) {
           unmeasured(position, Standing.ofChange(farther));
         }
@@ -130,51 +136,58 @@ final class HalfShaftFacts {
         .toList();
   }
 
+  /** What both sides have in common if they have it: the corner's poses, and the drop (mm). */
+  private record Place(CornerPoses poses, double lower) {}
+
+  /**
+   * The shaft in one pose.
+   *
+   * @param moved what the outer center has moved since it was surveyed
+   * @param apart from the inner to the outer center
+   * @param geometry with derivatives by the coordinates of inner center, outer center and spindle
+   */
+  private record Stand(
+      FieldVector3D<Gradient> moved,
+      FieldVector3D<Gradient> spindle,
+      Vector3D apart,
+      HalfShaft<Gradient> geometry) {}
+
+  /**
+   * The shaft over travel and lock, whichever side it is on.
+   *
+   * @param bent where its outer joint is bent most
+   */
+  private record Run(
+      Stand rest,
+      Stand hanging,
+      Stand up,
+      Stand bent,
+      Gradient innerAtRest,
+      Gradient innerHanging,
+      Gradient outerBent) {}
+
   /** One shaft on its corner. */
   private final class Shaft {
     private final Position position;
     private final HalfShaftProfile shaft;
-    private final Standing standing;
     private final CornerModel model;
     private final Variables variables;
     private final CornerPoses poses;
-    private final Corner<Gradient> linkage;
-    private final @Nullable Mount<Gradient> joint;
 
-    Shaft(Position position, HalfShaftProfile shaft, Corners.Surveyed corner, Standing standing) {
-      this.standing = standing;
+    Shaft(Position position, HalfShaftProfile shaft, Corners.Surveyed corner) {
       this.position = position;
       this.shaft = shaft;
       this.model = corner.model();
       this.variables = corner.variables();
       this.poses = corner.poses().orElseThrow();
-      this.linkage = poses.linkage(true);
-      this.joint =
-          known()
-              ? poses
-                  .asSurveyed()
-                  .map(
-                      pose ->
-                          Mount.of(
-                              poses.linkage(false),
-                              pose,
-                              Carrier.UPRIGHT,
-                              constant(inner()),
-                              constant(outer())))
-                  .orElse(null)
-              : null;
+    }
+
+    Place place() {
+      return new Place(poses, lower());
     }
 
     private boolean known() {
-      return List.of(
-              shaft.inner().fore(),
-              shaft.inner().out(),
-              shaft.inner().up(),
-              shaft.outer().fore(),
-              shaft.outer().out(),
-              shaft.outer().up())
-          .stream()
-          .allMatch(Quantity::isKnown);
+      return surveyedEnds().stream().allMatch(Quantity::isKnown);
     }
 
     private Vector3D inner() {
@@ -192,50 +205,97 @@ final class HalfShaftFacts {
           variables.constant(at.getZ()));
     }
 
-    void add() {
-      Gradient droop = model.endVariable(CornerModel.DROOP).negate();
-      Gradient lock = model.endVariable(CornerModel.LOCK);
-      Optional<Stand> rest = stand(Optional.of(poses.atRest()));
-      Optional<Stand> hanging = stand(poses.atDroop(true));
-      Optional<Stand> up = stand(poses.atBump(true));
-      Optional<Stand> left =
-          stand(poses.at("at droop, one lock", true, () -> droop, () -> poses.steered(true, lock)));
-      Optional<Stand> right =
-          stand(
-              poses.at(
-                  "at droop, other lock",
-                  true,
-                  () -> droop,
-                  () -> poses.steered(true, lock.negate())));
-      if (rest.isEmpty() || hanging.isEmpty() || up.isEmpty()) {
-        unmeasured(position, standing);
-        return;
+    /**
+     * Over travel and lock; empty where a joint was not surveyed or the linkage does not get there.
+     */
+    Optional<Run> run() {
+      Optional<Pose<Gradient>> surveyed = known() ? poses.asSurveyed() : Optional.empty();
+      Optional<Pose<Gradient>> hanging = poses.atDroop(true);
+      Optional<Pose<Gradient>> up = poses.atBump(true);
+      if (surveyed.isEmpty() || hanging.isEmpty() || up.isEmpty()) {
+        return Optional.empty();
       }
-      Quantity outer = hanging.get().outerAngle();
-      for (Optional<Stand> locked : List.of(left, right)) {
-        if (locked.isPresent() && locked.get().outerAngle().value() > outer.value()) {
-          outer = locked.get().outerAngle();
+      Mount<Gradient> joint =
+          Mount.of(
+              poses.linkage(false),
+              surveyed.get(),
+              Carrier.UPRIGHT,
+              constant(inner()),
+              constant(outer()));
+      Stand atRest = stand(joint, poses.atRest());
+      Stand atDroop = stand(joint, hanging.get());
+      Stand bent = atDroop;
+      Gradient outer = atDroop.geometry().outerAngle();
+      Gradient lock = model.endVariable(CornerModel.LOCK);
+      for (Gradient steer : List.of(lock, lock.negate())) {
+        Optional<Pose<Gradient>> locked = poses.atDroop(steer);
+        if (locked.isPresent()) {
+          Stand there = stand(joint, locked.get());
+          Gradient angle = there.geometry().outerAngle();
+          if (angle.getValue() > outer.getValue()) {
+            bent = there;
+            outer = angle;
+          }
         }
       }
+      return Optional.of(
+          new Run(
+              atRest,
+              atDroop,
+              stand(joint, up.get()),
+              bent,
+              atRest.geometry().innerAngle(),
+              atDroop.geometry().innerAngle(),
+              outer));
+    }
+
+    private Stand stand(Mount<Gradient> joint, Pose<Gradient> pose) {
+      FieldVector3D<Gradient> at = joint.moving(poses.linkage(true), pose);
+      Vector3D from = inner().subtract(new Vector3D(0, 0, lower()));
+      Vector3D to = at.toVector3D();
+      HalfShaft<Gradient> geometry =
+          new HalfShaft<>(
+              variable(0, from),
+              new FieldVector3D<>(
+                  Gradient.constant(9, 0), Gradient.constant(9, 1), Gradient.constant(9, 0)),
+              variable(3, to),
+              variable(6, pose.spindle().toVector3D()));
+      return new Stand(at.subtract(constant(outer())), pose.spindle(), to.subtract(from), geometry);
+    }
+
+    private static FieldVector3D<Gradient> variable(int first, Vector3D at) {
+      return new FieldVector3D<>(
+          Gradient.variable(9, first, at.getX()),
+          Gradient.variable(9, first + 1, at.getY()),
+          Gradient.variable(9, first + 2, at.getZ()));
+    }
+
+    void add(Run run, Standing standing) {
+      List<Quantity> rest = ends(run.rest());
+      List<Quantity> hanging = ends(run.hanging());
       derivation.facts.add(
           new trammel.fact.HalfShaft(
               Subject.of(position),
               standing,
               numbers(position),
-              rest.get().innerAngle().called("inner joint at rest"),
-              hanging.get().innerAngle().called("inner joint at droop"),
+              angle(run.rest(), rest, run.innerAtRest()).called("inner joint at rest"),
+              angle(run.hanging(), hanging, run.innerHanging()).called("inner joint at droop"),
               shaft.innerLimit().isKnown() ? shaft.innerLimit() : USUAL_INNER,
-              outer.called("outer joint at droop and lock"),
+              angle(run.bent(), ends(run.bent()), run.outerBent())
+                  .called("outer joint at droop and lock"),
               shaft.outerLimit().isKnown() ? shaft.outerLimit() : USUAL_OUTER,
-              plunge(List.of(rest.get(), hanging.get(), up.get()))));
+              plunge(
+                  List.of(
+                      length(rest, run.rest().apart()),
+                      length(hanging, run.hanging().apart()),
+                      length(ends(run.up()), run.up().apart())))));
     }
 
     /** What is left of the plunge at the nearer end. */
-    private Quantity plunge(List<Stand> stands) {
-      Quantity surveyed = surveyedLength();
+    private Quantity plunge(List<Quantity> lengths) {
+      Quantity surveyed = length(surveyedEnds(), outer().subtract(inner()));
       @Nullable Quantity least = null;
-      for (Stand stand : stands) {
-        Quantity length = stand.length();
+      for (Quantity length : lengths) {
         Quantity out = OUT_LEFT.linear(1, shaft.plungeOut(), -1, length, 1, surveyed);
         Quantity in = IN_LEFT.linear(1, shaft.plungeIn(), 1, length, -1, surveyed);
         for (Quantity left : List.of(out, in)) {
@@ -249,10 +309,6 @@ final class HalfShaftFacts {
       return least == null ? shaft.plungeOut() : least;
     }
 
-    private Quantity surveyedLength() {
-      return length(coordinates(null), outer().subtract(inner()));
-    }
-
     private Quantity length(List<Quantity> ends, Vector3D apart) {
       Vector3D unit = apart.normalize();
       return DISTANCE.of(
@@ -264,21 +320,36 @@ final class HalfShaftFacts {
           ends.toArray(Quantity[]::new));
     }
 
-    /** Both joints' coordinates; the outer one's as surveyed where it is not moved. */
-    private List<Quantity> coordinates(@Nullable FieldVector3D<Gradient> moved) {
-      List<Quantity> ends = new ArrayList<>();
-      ends.add(shaft.inner().fore());
-      ends.add(shaft.inner().out());
-      ends.add(
-          moved == null ? shaft.inner().up() : INNER.linear(1, shaft.inner().up(), -1, drop()));
-      List<Quantity> surveyed =
-          List.of(shaft.outer().fore(), shaft.outer().out(), shaft.outer().up());
+    private Quantity angle(Stand stand, List<Quantity> ends, Gradient angle) {
+      List<Quantity> operands = new ArrayList<>(ends);
       for (int i = 0; i < 3; i++) {
-        ends.add(
-            moved == null
-                ? surveyed.get(i)
-                : PLACE.linear(
-                    1, surveyed.get(i), 1, variables.quantity(PLACE, LENGTH, component(moved, i))));
+        operands.add(variables.quantity(SPINDLE, RATIO, component(stand.spindle(), i)));
+      }
+      return JOINT.of(
+          Dimension.ANGLE,
+          angle.getValue(),
+          angle.getGradient(),
+          operands.toArray(Quantity[]::new));
+    }
+
+    /** Both joints' coordinates as surveyed. */
+    private List<Quantity> surveyedEnds() {
+      return List.of(
+          shaft.inner().fore(),
+          shaft.inner().out(),
+          shaft.inner().up(),
+          shaft.outer().fore(),
+          shaft.outer().out(),
+          shaft.outer().up());
+    }
+
+    /** Both joints' coordinates in a pose. */
+    private List<Quantity> ends(Stand stand) {
+      List<Quantity> ends = new ArrayList<>(surveyedEnds());
+      ends.set(2, INNER.linear(1, shaft.inner().up(), -1, drop()));
+      for (int i = 0; i < 3; i++) {
+        Quantity moved = variables.quantity(PLACE, LENGTH, component(stand.moved(), i));
+        ends.set(3 + i, PLACE.linear(1, ends.get(3 + i), 1, moved));
       }
       return ends;
     }
@@ -295,66 +366,9 @@ final class HalfShaftFacts {
           .orElseGet(() -> Constants.mm(0));
     }
 
-    private Optional<Stand> stand(Optional<Pose<Gradient>> posed) {
-      Mount<Gradient> outer = joint;
-      return outer == null
-          ? Optional.empty()
-          : posed.map(pose -> new Stand(pose, outer.moving(linkage, pose)));
-    }
-
-    /** The shaft in one pose. */
-    private final class Stand {
-      private final Vector3D apart;
-      private final List<Quantity> ends;
-      private final HalfShaft<Gradient> geometry;
-      private final List<Quantity> operands;
-
-      Stand(Pose<Gradient> pose, FieldVector3D<Gradient> at) {
-        FieldVector3D<Gradient> moved = at.subtract(constant(outer()));
-        ends = coordinates(moved);
-        double lower = drop().isKnown() ? drop().value() : 0;
-        Vector3D from = inner().subtract(new Vector3D(0, 0, lower));
-        Vector3D to = at.toVector3D();
-        apart = to.subtract(from);
-        operands = new ArrayList<>(ends);
-        for (int i = 0; i < 3; i++) {
-          operands.add(variables.quantity(SPINDLE, RATIO, component(pose.spindle(), i)));
-        }
-        geometry =
-            new HalfShaft<>(
-                variable(0, from),
-                new FieldVector3D<>(
-                    Gradient.constant(9, 0), Gradient.constant(9, 1), Gradient.constant(9, 0)),
-                variable(3, to),
-                variable(6, pose.spindle().toVector3D()));
-      }
-
-      private FieldVector3D<Gradient> variable(int first, Vector3D at) {
-        return new FieldVector3D<>(
-            Gradient.variable(9, first, at.getX()),
-            Gradient.variable(9, first + 1, at.getY()),
-            Gradient.variable(9, first + 2, at.getZ()));
-      }
-
-      Quantity innerAngle() {
-        return of(geometry.innerAngle());
-      }
-
-      Quantity outerAngle() {
-        return of(geometry.outerAngle());
-      }
-
-      private Quantity of(Gradient angle) {
-        return JOINT.of(
-            Dimension.ANGLE,
-            angle.getValue(),
-            angle.getGradient(),
-            operands.toArray(Quantity[]::new));
-      }
-
-      Quantity length() {
-        return Shaft.this.length(ends, apart);
-      }
+    /** How far the differential is lowered (mm); 0 where nobody has said. */
+    private double lower() {
+      return drop().isKnown() ? drop().value() : 0;
     }
   }
 }
