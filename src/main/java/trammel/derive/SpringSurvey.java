@@ -48,8 +48,8 @@ final class SpringSurvey {
   private final int seats;
   private final int rise;
   private final DoubleWishbone<Gradient> corner;
-  private final Pose<Gradient> book;
   private final Mount<Gradient> spring;
+  private final Gradient surveyedLength;
   private final MotionRatio<Gradient> ratios;
   private final WheelTravel<Gradient> travel;
   private final Heading<Gradient> straight;
@@ -74,8 +74,10 @@ final class SpringSurvey {
     corner =
         DoubleWishbone.of(
             new HardPoints<>(at, variables.variable(camber), variables.variable(toe)), Map.of());
-    book = SpringTravel.surveyedPose(corner);
-    spring = Mount.of(corner, book, mount.on(), variables.point(body), variables.point(moving));
+    FieldVector3D<Gradient> upper = variables.point(body);
+    FieldVector3D<Gradient> lower = variables.point(moving);
+    spring = Mount.of(corner, SpringTravel.surveyedPose(corner), mount.on(), upper, lower);
+    surveyedLength = lower.subtract(upper).getNorm();
     ratios = MotionRatio.of(corner, spring);
     travel = WheelTravel.of(corner, plain);
     straight = new Heading.Reset<>(variables.constant(0));
@@ -102,7 +104,7 @@ final class SpringSurvey {
     if (!(travel.at(variables.variable(rise).add(z), straight) instanceof Pose<Gradient> pose)) {
       return Optional.empty();
     }
-    Gradient length = spring.length(corner, pose).subtract(spring.length(corner, book));
+    Gradient length = spring.length(corner, pose).subtract(surveyedLength);
     return Optional.of(
         new Parted(variables.variable(seats).add(length), ratios.at(pose, straight)));
   }

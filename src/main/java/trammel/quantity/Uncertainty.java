@@ -82,6 +82,17 @@ final class Uncertainty {
   }
 
   private Shares merged() {
+    int uncertain = 0;
+    int last = 0;
+    for (int i = 0; i < operands.length; i++) {
+      if (operands[i].uncertainty().shares().parts.length > 0) {
+        uncertain++;
+        last = i;
+      }
+    }
+    if (uncertain == 1) {
+      return operands[last].uncertainty().shares().times(partials[last]);
+    }
     Merge merge = new Merge(operands);
     for (int i = 0; i < operands.length; i++) {
       merge.add(operands[i].uncertainty().shares(), partials[i]);
@@ -113,6 +124,15 @@ final class Uncertainty {
         sum += part * part;
       }
       return Math.sqrt(sum);
+    }
+
+    /** All of them as often. */
+    private Shares times(double factor) {
+      double[] scaled = new double[parts.length];
+      for (int i = 0; i < parts.length; i++) {
+        scaled[i] = factor * parts[i];
+      }
+      return new Shares(inputs, scaled);
     }
 
     /** The inputs; not to be changed. */
