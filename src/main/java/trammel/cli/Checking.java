@@ -65,6 +65,7 @@ final class Checking implements AutoCloseable {
     Build build = read(file);
     Judges judges = judges(build);
     if (judges.hasBuilt(build.vehicle().vehicle(), place(build))) {
+      // A judge at hand hears facts while others are derived.
       Judge judge = over(judges, build);
       return checked(build, judge, new BuildJudge(judge, derivations).judge(build), catalog);
     }

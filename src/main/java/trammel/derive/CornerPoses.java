@@ -18,6 +18,9 @@ import trammel.geometry.WheelTravel;
  * right of one state have the same numbers and differ only in whose errors they are.
  */
 final class CornerPoses {
+  /** A travel this near to an end is that end (mm). */
+  private static final double AT_END = 1e-3;
+
   private final CornerModel model;
   private final SurveyedAlignment.Solved solved;
   private final Gradient proposedRod;
@@ -27,9 +30,6 @@ final class CornerPoses {
   private final Memo<String, Optional<Pose<Gradient>>> poses = new Memo<>();
   private final Memo<Place, Posed<Binary64>> numbers = new Memo<>();
   private final Memo<Boolean, List<Pose<Binary64>>> travels = new Memo<>();
-
-  /** What is as near to an end of the travel is at it (mm). */
-  private static final double AT_END = 1e-3;
 
   /** Where a pose in plain numbers stands: which linkage, its travel (mm), its steering. */
   private record Place(boolean asProposed, double rise, double steer) {}
@@ -117,18 +117,24 @@ final class CornerPoses {
     return solved.after();
   }
 
-  /** The arms hanging: they stand alike however the wheel is held, if only it can be. */
+  /**
+   * Hanging, straight ahead; with toe 0 where the tie rod does not follow, which moves the arms by
+   * hundredths of a degree. Empty where the arms do not reach that.
+   */
   Optional<Pose<Gradient>> armsAtDroop() {
     return atDroop(true)
         .or(() -> arms("at droop", () -> model.endVariable(CornerModel.DROOP).negate()));
   }
 
-  /** The arms on the bump stop, in the same way. */
+  /** On the bump stop, in the same way. */
   Optional<Pose<Gradient>> armsAtBump() {
     return atBump(true).or(() -> arms("at bump", () -> model.endVariable(CornerModel.BUMP)));
   }
 
-  /** The arms at a travel (mm), in the same way. */
+  /**
+   * At a travel (mm), in the same way. At an end of the way the pose follows the end; between the
+   * ends, where something comes closest, the travel does not matter to first order.
+   */
   Optional<Pose<Gradient>> armsAt(double travel) {
     if (Math.abs(travel + model.end(CornerModel.DROOP)) < AT_END) {
       return armsAtDroop();
@@ -136,10 +142,11 @@ final class CornerPoses {
     if (Math.abs(travel - model.end(CornerModel.BUMP)) < AT_END) {
       return armsAtBump();
     }
-    return arms("at " + travel, () -> linkage(true).field().getZero().newInstance(travel));
+    Supplier<Gradient> there = () -> linkage(true).field().getZero().newInstance(travel);
+    return at("at " + travel, true, there, () -> straight(true))
+        .or(() -> arms("at " + travel, there));
   }
 
-  /** With toe 0, which asks nothing of a tie rod. */
   private Optional<Pose<Gradient>> arms(String where, Supplier<Gradient> travel) {
     return at(
         "arms " + where, true, travel, () -> new Heading.Reset<>(linkage(true).field().getZero()));
@@ -163,15 +170,14 @@ final class CornerPoses {
         () -> straight(asProposed));
   }
 
-  /**
-   * As proposed, hanging, with the steering turned; empty where the linkage does not reach that.
-   */
-  Optional<Pose<Gradient>> atDroop(Gradient steer) {
+  /** As proposed, hanging, at one lock or the other; empty where the linkage does not reach it. */
+  Optional<Pose<Gradient>> atDroopAndLock(boolean positive) {
+    Gradient lock = model.endVariable(CornerModel.LOCK);
     return at(
-        "at droop, steered " + steer.getValue(),
+        "at droop and lock " + positive,
         true,
         () -> model.endVariable(CornerModel.DROOP).negate(),
-        () -> steered(true, steer));
+        () -> steered(true, positive ? lock : lock.negate()));
   }
 
   /** What keeps the proposed linkage from droop, bump or either lock; empty where nothing does. */
@@ -234,7 +240,7 @@ final class CornerPoses {
                 : Optional.empty());
   }
 
-  /** The travel of a linkage, looked for near where it stands straight ahead at one (mm). */
+  /** The travel of a linkage, looked for near where it stands straight ahead at a rise (mm). */
   private WheelTravel<Gradient> travel(boolean asProposed, double rise) {
     WheelTravel<Gradient> travel = WheelTravel.of(linkage(asProposed), plain(asProposed));
     return plainAt(asProposed, rise, 0) instanceof Pose<Binary64> there

@@ -2,6 +2,7 @@ package trammel.derive;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.Consumer;
@@ -100,7 +101,8 @@ public final class Derivation {
   /**
    * The same with what surveys of the build's vehicle have said before.
    *
-   * @param told is told the facts of each part, in the order of the parts
+   * @param told is told the facts of each part as it is done, in the order of the parts; all at
+   *     once where no corner is surveyed
    */
   static Derivation whole(Build build, LocalDate on, Surveys surveys, Consumer<List<Fact>> told) {
     Derivation derivation = new Derivation(build, on, surveys);
@@ -108,7 +110,7 @@ public final class Derivation {
       derivation.sideBySide(told);
     } else {
       derivation.oneByOne();
-      told.accept(derivation.facts);
+      told.accept(Collections.unmodifiableList(derivation.facts));
     }
     return derivation;
   }
@@ -136,15 +138,18 @@ public final class Derivation {
       Derivation apart = parts.get(i);
       tasks.add(ForkJoinTask.adapt(() -> part.accept(apart)));
     }
-    // Another core takes what was offered first.
     for (int i = tasks.size() - 1; i >= 0; i--) {
       tasks.get(i).fork();
     }
-    for (int i = 0; i < parts.size(); i++) {
-      tasks.get(i).join();
-      List<Fact> found = parts.get(i).facts;
-      facts.addAll(found);
-      told.accept(found);
+    try {
+      for (int i = 0; i < parts.size(); i++) {
+        tasks.get(i).join();
+        List<Fact> found = Collections.unmodifiableList(parts.get(i).facts);
+        facts.addAll(found);
+        told.accept(found);
+      }
+    } finally {
+      tasks.forEach(task -> task.cancel(false));
     }
   }
 

@@ -36,8 +36,8 @@ public final class Derivations {
   /**
    * The facts of a build.
    *
-   * @param told is told some of them as soon as they are worked out, in the order of all, on the
-   *     thread that asks
+   * @param told is told them in their order, on the thread that asks: some as soon as they are
+   *     worked out where corners are surveyed, else all at once
    */
   public List<Fact> facts(Build build, Consumer<List<Fact>> told) {
     return List.copyOf(Derivation.whole(build, on, surveys(build.vehicle()), told).facts);

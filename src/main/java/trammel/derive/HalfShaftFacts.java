@@ -144,40 +144,37 @@ final class HalfShaftFacts {
    *
    * @param moved what the outer center has moved since it was surveyed
    * @param apart from the inner to the outer center
-   * @param geometry with derivatives by the coordinates of inner center, outer center and spindle
+   * @param inner angle of the inner joint, with derivatives by the coordinates of inner center,
+   *     outer center and spindle
+   * @param outer angle of the outer joint, likewise
    */
   private record Stand(
       FieldVector3D<Gradient> moved,
       FieldVector3D<Gradient> spindle,
       Vector3D apart,
-      HalfShaft<Gradient> geometry) {}
+      Gradient inner,
+      Gradient outer) {}
 
   /**
    * The shaft over travel and lock, whichever side it is on.
    *
-   * @param bent where its outer joint is bent most
+   * @param rest at rest as proposed
+   * @param hanging at droop, straight ahead
+   * @param up on the bump stop, straight ahead
+   * @param bent where its outer joint is bent most: at droop, straight ahead or at a lock
    */
-  private record Run(
-      Stand rest,
-      Stand hanging,
-      Stand up,
-      Stand bent,
-      Gradient innerAtRest,
-      Gradient innerHanging,
-      Gradient outerBent) {}
+  private record Run(Stand rest, Stand hanging, Stand up, Stand bent) {}
 
   /** One shaft on its corner. */
   private final class Shaft {
     private final Position position;
     private final HalfShaftProfile shaft;
-    private final CornerModel model;
     private final Variables variables;
     private final CornerPoses poses;
 
     Shaft(Position position, HalfShaftProfile shaft, Corners.Surveyed corner) {
       this.position = position;
       this.shaft = shaft;
-      this.model = corner.model();
       this.variables = corner.variables();
       this.poses = corner.poses().orElseThrow();
     }
@@ -222,31 +219,17 @@ final class HalfShaftFacts {
               Carrier.UPRIGHT,
               constant(inner()),
               constant(outer()));
-      Stand atRest = stand(joint, poses.atRest());
       Stand atDroop = stand(joint, hanging.get());
       Stand bent = atDroop;
-      Gradient outer = atDroop.geometry().outerAngle();
-      Gradient lock = model.endVariable(CornerModel.LOCK);
-      for (Gradient steer : List.of(lock, lock.negate())) {
-        Optional<Pose<Gradient>> locked = poses.atDroop(steer);
+      for (boolean lock : new boolean[] {true, false}) {
+        Optional<Pose<Gradient>> locked = poses.atDroopAndLock(lock);
         if (locked.isPresent()) {
           Stand there = stand(joint, locked.get());
-          Gradient angle = there.geometry().outerAngle();
-          if (angle.getValue() > outer.getValue()) {
-            bent = there;
-            outer = angle;
-          }
+          bent = there.outer().getValue() > bent.outer().getValue() ? there : bent;
         }
       }
       return Optional.of(
-          new Run(
-              atRest,
-              atDroop,
-              stand(joint, up.get()),
-              bent,
-              atRest.geometry().innerAngle(),
-              atDroop.geometry().innerAngle(),
-              outer));
+          new Run(stand(joint, poses.atRest()), atDroop, stand(joint, up.get()), bent));
     }
 
     private Stand stand(Mount<Gradient> joint, Pose<Gradient> pose) {
@@ -260,7 +243,12 @@ final class HalfShaftFacts {
                   Gradient.constant(9, 0), Gradient.constant(9, 1), Gradient.constant(9, 0)),
               variable(3, to),
               variable(6, pose.spindle().toVector3D()));
-      return new Stand(at.subtract(constant(outer())), pose.spindle(), to.subtract(from), geometry);
+      return new Stand(
+          at.subtract(constant(outer())),
+          pose.spindle(),
+          to.subtract(from),
+          geometry.innerAngle(),
+          geometry.outerAngle());
     }
 
     private static FieldVector3D<Gradient> variable(int first, Vector3D at) {
@@ -278,10 +266,10 @@ final class HalfShaftFacts {
               Subject.of(position),
               standing,
               numbers(position),
-              angle(run.rest(), rest, run.innerAtRest()).called("inner joint at rest"),
-              angle(run.hanging(), hanging, run.innerHanging()).called("inner joint at droop"),
+              angle(run.rest(), rest, run.rest().inner()).called("inner joint at rest"),
+              angle(run.hanging(), hanging, run.hanging().inner()).called("inner joint at droop"),
               shaft.innerLimit().isKnown() ? shaft.innerLimit() : USUAL_INNER,
-              angle(run.bent(), ends(run.bent()), run.outerBent())
+              angle(run.bent(), ends(run.bent()), run.bent().outer())
                   .called("outer joint at droop and lock"),
               shaft.outerLimit().isKnown() ? shaft.outerLimit() : USUAL_OUTER,
               plunge(

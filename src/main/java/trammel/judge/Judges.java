@@ -54,7 +54,7 @@ public final class Judges implements AutoCloseable {
     }
   }
 
-  /** Whether who judges a vehicle is at hand, so that nobody need wait until it is built. */
+  /** Whether who judges a vehicle is built already. */
   public boolean hasBuilt(String vehicle, String registeredAt) {
     synchronized (kept) {
       return kept.containsKey(key(vehicle, applicable(vehicle, registeredAt)));

@@ -29,27 +29,30 @@ final class Watchdog {
   final class Watch implements AutoCloseable {
     private final KieSession session;
     private int left;
-    private volatile boolean bitten;
+    private boolean closed;
+    private boolean bitten;
 
     private Watch(KieSession session, int patience) {
       this.session = session;
       this.left = patience;
     }
 
-    private void pass() {
-      if (left-- == 0) {
+    private synchronized void pass() {
+      if (!closed && left-- == 0) {
         bitten = true;
         session.halt();
       }
     }
 
     /** Whether the session was halted. */
-    boolean hasBitten() {
+    synchronized boolean hasBitten() {
       return bitten;
     }
 
+    /** Lets the session go: whoever has it next is not halted for this one's sake. */
     @Override
-    public void close() {
+    public synchronized void close() {
+      closed = true;
       watches.remove(this);
     }
   }
@@ -79,7 +82,8 @@ final class Watchdog {
     }
   }
 
-  private void makeRound() {
+  /** Passes every session; another round follows while any is watched. */
+  void makeRound() {
     watches.forEach(Watch::pass);
     onRounds.set(false);
     if (!watches.isEmpty()) {

@@ -126,7 +126,7 @@ final class Uncertainty {
       return Math.sqrt(sum);
     }
 
-    /** All of them as often. */
+    /** Each of them times a factor. */
     private Shares times(double factor) {
       double[] scaled = new double[parts.length];
       for (int i = 0; i < parts.length; i++) {

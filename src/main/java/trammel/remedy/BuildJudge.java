@@ -14,8 +14,9 @@ import trammel.judge.Judgement;
 public record BuildJudge(Judge judge, Derivations derivations) {
 
   /**
-   * What the rules make of a build. Its facts are judged while others are still being worked out,
-   * unless some of the evidence is assumed: then all of it is weighed twice.
+   * What the rules make of a build. Where corners are surveyed, facts are judged while others are
+   * still being worked out, unless some of the evidence is assumed: then all of it is weighed
+   * twice.
    */
   public Judgement judge(Build build) {
     return build.assumed().isEmpty()

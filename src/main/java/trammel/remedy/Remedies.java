@@ -44,6 +44,7 @@ public final class Remedies {
   private final Judge judge;
   private final Catalog catalog;
   private final Derivations derivations;
+  private final BuildJudge trials;
   private final Set<String> deciding;
   private final Map<String, Set<String>> tried = new HashMap<>();
   private final Fitting trial;
@@ -59,6 +60,7 @@ public final class Remedies {
     this.judge = judge;
     this.catalog = catalog;
     this.derivations = new Derivations(on);
+    this.trials = new BuildJudge(judge, derivations);
     this.deciding = deciding(judgement);
     this.trial = new Fitting(build);
   }
@@ -200,7 +202,7 @@ public final class Remedies {
   private Set<String> judged(List<Part> parts, List<Position> at) {
     return tried.computeIfAbsent(
         parts.stream().map(Part::number).collect(Collectors.joining("+")) + at,
-        key -> deciding(new BuildJudge(judge, derivations).judge(trial.fitted(parts, at))));
+        key -> deciding(trials.judge(trial.fitted(parts, at))));
   }
 
   private static Set<String> deciding(Judgement judgement) {

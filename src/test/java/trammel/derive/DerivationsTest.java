@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import trammel.build.Build;
 import trammel.build.Trial;
 import trammel.fact.Fact;
+import trammel.fact.HalfShaft;
 import trammel.fact.ToeThread;
 
 /** Builds derived one after another have the facts that each has alone (own derivation). */
@@ -56,8 +57,10 @@ final class DerivationsTest {
       // Often, since what threads share would not fail each time.
       for (int i = 0; i < 25; i++) {
         Derivation beside = new Derivation(DemoSheet.demo(sheet), DemoSheet.DAY);
-        beside.sideBySide(some -> {});
+        List<Fact> heard = new ArrayList<>();
+        beside.sideBySide(heard::addAll);
         assertThat(told(beside.facts)).isEqualTo(told(alone.facts));
+        assertThat(heard).isEqualTo(beside.facts);
       }
     }
   }
@@ -72,20 +75,38 @@ final class DerivationsTest {
     assertThat(turns("0.10", "0.60").get(0)).isNotEqualTo(turns("0.10", "0.60").get(1));
   }
 
+  @Test
+  void shaftsOfSidesThatDifferAreBentEachByItsOwnLinkage() throws IOException {
+    assertThat(bends("0.60", "0.60").get(0)).isEqualTo(bends("0.60", "0.60").get(1));
+    assertThat(bends("0.10", "0.60").get(1)).isEqualTo(bends("0.60", "0.60").get(1));
+    assertThat(bends("0.10", "0.60").get(0)).isEqualTo(bends("0.10", "0.10").get(0));
+    assertThat(bends("0.10", "0.60").get(0)).isNotEqualTo(bends("0.10", "0.60").get(1));
+  }
+
+  /** How far the outer joints of the left and the right shaft are bent at most. */
+  private List<String> bends(String left, String right) throws IOException {
+    return DemoSheet.facts(raised(left, right), HalfShaft.class).stream()
+        .map(shaft -> shaft.outer().toString())
+        .toList();
+  }
+
   /** What the left and the right tie rod are turned by. */
   private List<String> turns(String left, String right) throws IOException {
+    return DemoSheet.facts(raised(left, right), ToeThread.class).stream()
+        .map(thread -> thread.change().toString())
+        .toList();
+  }
+
+  /** Raised by 20 mm, with a toe of each side on the printout (degrees). */
+  private Build raised(String left, String right) throws IOException {
     String printout =
         "    - { at: front-%s, height: 512 mm, camber: 0.1°, caster: 3°, toe: %s°,"
             + " state: as-found }%n";
-    Build build =
-        DemoSheet.of(
-            folder,
-            "skerrow",
-            "changes:\n  - { raise: 20 mm, at: front }\nmeasurements:\n  alignment:\n"
-                + printout.formatted("left", left)
-                + printout.formatted("right", right));
-    return DemoSheet.facts(build, ToeThread.class).stream()
-        .map(thread -> thread.change().toString())
-        .toList();
+    return DemoSheet.of(
+        folder,
+        "skerrow",
+        "changes:\n  - { raise: 20 mm, at: front }\nmeasurements:\n  alignment:\n"
+            + printout.formatted("left", left)
+            + printout.formatted("right", right));
   }
 }

@@ -134,8 +134,10 @@ class JudgeTest {
     Path demo = Path.of("catalog-demo");
     LocalDate day = LocalDate.of(2026, 11, 25);
     Catalog catalog = CatalogFiles.read(demo);
-    try (Stream<Path> sheets = Files.list(demo.resolve("builds"))) {
-      for (Path sheet : sheets.filter(one -> one.toString().endsWith(".build.yaml")).toList()) {
+    try (Stream<Path> files = Files.list(demo.resolve("builds"))) {
+      List<Path> sheets = files.filter(one -> one.toString().endsWith(".build.yaml")).toList();
+      assertThat(sheets).hasSizeGreaterThan(20);
+      for (Path sheet : sheets) {
         Build build = BuildFiles.read(sheet, catalog);
         assertThat(shown(JUDGE.judge(told -> new Derivations(day).facts(build, told))))
             .as(sheet.toString())

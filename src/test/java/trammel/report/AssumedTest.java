@@ -16,6 +16,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import trammel.build.Build;
@@ -25,6 +26,7 @@ import trammel.catalog.Catalog;
 import trammel.catalog.CatalogFiles;
 import trammel.catalog.VehicleProfile;
 import trammel.derive.Derivation;
+import trammel.derive.Derivations;
 import trammel.fact.Evidence;
 import trammel.fact.Fact;
 import trammel.fact.OrderLine;
@@ -40,6 +42,7 @@ import trammel.read.Nested;
 import trammel.read.Place;
 import trammel.read.RecordShape;
 import trammel.read.TypeShape;
+import trammel.remedy.BuildJudge;
 
 /**
  * Every value of a profile in turn is taken out and assumed by a book instead. What must come of it
@@ -91,6 +94,21 @@ class AssumedTest {
     }
     assertThat(kept).as("values that a safety-critical rule waits for").isGreaterThan(5);
     assertThat(taken).as("values that some other rule takes").isGreaterThan(5);
+  }
+
+  @Test
+  void aBuildWithSomethingAssumedIsJudgedByAllItsEvidence() {
+    Path file = DEMO.resolve("builds/stonecrop-raised.build.yaml");
+    VehicleProfile profile = BuildFiles.read(file, catalog).vehicle();
+    for (List<String> keys : known(profile).stream().limit(12).toList()) {
+      Build less = BuildFiles.read(file, without(profile, keys));
+      AssumedValue assumed = assumed(keys, Nested.at(profile, keys).orElseThrow());
+      Build filled = less.assuming(List.of(assumed), catalog);
+      Judgement found = new BuildJudge(judge, new Derivations(DAY)).judge(filled);
+      assertThat(told(found, finding -> true))
+          .as(assumed.key())
+          .isEqualTo(told(judge.judge(Derivation.evidence(filled, DAY)), finding -> true));
+    }
   }
 
   /** What is open for want of the value, and would not be with it, says that it was assumed. */
