@@ -173,12 +173,15 @@ final class LinkageWheel {
     Optional<UpperArm> arm = facts.build.after(position).one(PartKind.UPPER_ARM, UpperArm.class);
     Quantity limit =
         arm.map(UpperArm::swing).filter(Quantity::isKnown).orElse(linkage.upperSwing().limit());
-    Gradient droop = turned(poses.armsAtDroop());
-    Gradient bump = turned(poses.armsAtBump());
-    if (droop == null || bump == null) {
+    Optional<Gradient> surveyed = poses.asSurveyed().map(pose -> swing(false, pose));
+    Optional<Gradient> hung = poses.armsAtDroop().map(pose -> swing(true, pose));
+    Optional<Gradient> bumped = poses.armsAtBump().map(pose -> swing(true, pose));
+    if (surveyed.isEmpty() || hung.isEmpty() || bumped.isEmpty()) {
       facts.swing(position, standing, lift, linkage, UNBOUNDED);
       return;
     }
+    Gradient droop = turn(surveyed.get(), hung.get());
+    Gradient bump = turn(surveyed.get(), bumped.get());
     boolean hanging = droop.getValue() >= bump.getValue();
     Quantity turn = variables.quantity(SWING, ANGLE, hanging ? droop : bump);
     facts.derivation.facts.add(
@@ -192,21 +195,15 @@ final class LinkageWheel {
             hanging ? "hanging" : "on the bump stop"));
   }
 
-  /** How far the upper arm has turned against the upright since it was surveyed (degrees). */
-  private @Nullable Gradient turned(Optional<Pose<Gradient>> pose) {
-    Optional<Pose<Gradient>> surveyed = poses.asSurveyed();
-    if (surveyed.isEmpty() || pose.isEmpty()) {
-      return null;
-    }
-    Gradient change =
-        stud(pose.get(), poses.linkage(true)).subtract(stud(surveyed.get(), poses.linkage(false)));
-    return change.getValue() < 0 ? change.negate() : change;
+  /** Angle between the steering axis and the upper arm in a pose (degrees). */
+  private Gradient swing(boolean asProposed, Pose<Gradient> pose) {
+    return ((DoubleWishbone<Gradient>) poses.linkage(asProposed)).upperSwing(pose);
   }
 
-  /** Angle between the steering axis and the upper arm (degrees). */
-  private static Gradient stud(Pose<Gradient> pose, Corner<Gradient> linkage) {
-    DoubleWishbone<Gradient> wishbone = (DoubleWishbone<Gradient>) linkage;
-    return pose.kingpin().dotProduct(wishbone.upperReach(pose)).acos().toDegrees();
+  /** How far the arm turns from one angle to another, whichever way. */
+  private static Gradient turn(Gradient from, Gradient to) {
+    Gradient change = to.subtract(from);
+    return change.getValue() < 0 ? change.negate() : change;
   }
 
   private void room(Linkage.ArmRoom room) {

@@ -13,17 +13,17 @@ final class AngleBetween {
 
   /** Between two directions (degrees), 0 to 180. */
   static <T extends CalculusFieldElement<T>> T directions(FieldVector3D<T> a, FieldVector3D<T> b) {
-    return sine(a, b).atan2(a.dotProduct(b)).toDegrees();
+    return sine(a, b).atan2(Products.dot(a, b)).toDegrees();
   }
 
   /** Between two lines, whichever way each is drawn (degrees), 0 to 90. */
   static <T extends CalculusFieldElement<T>> T lines(FieldVector3D<T> a, FieldVector3D<T> b) {
-    return sine(a, b).atan2(a.dotProduct(b).abs()).toDegrees();
+    return sine(a, b).atan2(Products.dot(a, b).abs()).toDegrees();
   }
 
   private static <T extends CalculusFieldElement<T>> T sine(
       FieldVector3D<T> a, FieldVector3D<T> b) {
-    T square = a.crossProduct(b).getNormSq();
+    T square = Products.cross(a, b).getNormSq();
     return square.getReal() > 0 ? square.sqrt() : square.getField().getZero();
   }
 

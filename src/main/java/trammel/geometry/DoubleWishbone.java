@@ -137,8 +137,13 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
   }
 
   /** Unit vector from the upper arm's axis to its ball joint in a pose. */
-  public FieldVector3D<T> upperReach(Pose<T> pose) {
+  private FieldVector3D<T> upperReach(Pose<T> pose) {
     return Products.times(upper.radius().reciprocal(), pose.upperBall().subtract(upper.center()));
+  }
+
+  /** Angle between the steering axis and the upper arm in a pose (degrees). */
+  public T upperSwing(Pose<T> pose) {
+    return AngleBetween.directions(pose.kingpin(), upperReach(pose));
   }
 
   @Override

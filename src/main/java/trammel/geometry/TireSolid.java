@@ -111,7 +111,7 @@ public record TireSolid(double radius, double width, double shoulder) {
       T width,
       T shoulder) {
     FieldVector3D<T> from = point.subtract(center);
-    T along = from.dotProduct(axis);
+    T along = Products.dot(from, axis);
     T beside = along.abs().subtract(width.divide(2)).add(shoulder);
     T above = from.subtract(axis.scalarMultiply(along)).getNorm().subtract(radius).add(shoulder);
     if (beside.getReal() > 0 && above.getReal() > 0) {
