@@ -25,8 +25,9 @@ public final class Derivation {
           part -> new TravelFacts(part).add(),
           Derivation::axles,
           Derivation::vehicle,
-          Derivation::linkages,
+          part -> new AlignmentFacts(part).add(),
           part -> new ShaftFacts(part).add(),
+          part -> new LinkageFacts(part).add(),
           Derivation::gaps);
 
   final Build build;
@@ -179,11 +180,6 @@ public final class Derivation {
     new AirFacts(this).add();
     new LegalFacts(this).add();
     new OrderFacts(this).add();
-  }
-
-  private void linkages() {
-    new AlignmentFacts(this).add();
-    new LinkageFacts(this).add();
   }
 
   private void gaps() {
