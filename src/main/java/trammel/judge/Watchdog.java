@@ -1,9 +1,10 @@
 package trammel.judge;
 
 import java.util.Set;
-import java.util.Timer;
-import java.util.TimerTask;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executor;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.kie.api.runtime.KieSession;
 
@@ -15,14 +16,14 @@ import org.kie.api.runtime.KieSession;
 final class Watchdog {
   private final Set<Watch> watches = ConcurrentHashMap.newKeySet();
   private final AtomicBoolean onRounds = new AtomicBoolean();
-  private final Timer timer = new Timer("rules watchdog", true);
-  private final long round;
+  private final Executor later;
 
   /**
    * @param round the time between two rounds (ms)
    */
   Watchdog(long round) {
-    this.round = round;
+    // On the timer's own thread: workers may all be busy with a session that does not end.
+    later = CompletableFuture.delayedExecutor(round, TimeUnit.MILLISECONDS, Runnable::run);
   }
 
   /** A session being watched, until closed. */
@@ -71,23 +72,21 @@ final class Watchdog {
 
   private void goOut() {
     if (onRounds.compareAndSet(false, true)) {
-      timer.schedule(
-          new TimerTask() {
-            @Override
-            public void run() {
-              makeRound();
-            }
-          },
-          round);
+      later.execute(this::makeRound);
     }
   }
 
-  /** Passes every session; another round follows while any is watched. */
+  /**
+   * Passes every session; another round follows while any is watched, whatever one of them does.
+   */
   void makeRound() {
-    watches.forEach(Watch::pass);
-    onRounds.set(false);
-    if (!watches.isEmpty()) {
-      goOut();
+    try {
+      watches.forEach(Watch::pass);
+    } finally {
+      onRounds.set(false);
+      if (!watches.isEmpty()) {
+        goOut();
+      }
     }
   }
 }

@@ -2,12 +2,13 @@ package trammel.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.drools.model.codegen.ExecutableModelProject;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -17,7 +18,6 @@ import org.kie.api.KieServices;
 import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
-import org.kie.api.runtime.KieSession;
 import trammel.book.Book;
 import trammel.book.Interpreter;
 import trammel.book.SheetRule;
@@ -94,22 +94,10 @@ class AgreementTest {
   }
 
   private static Judgement judged(KieBase base, List<Fact> facts) {
-    KieSession session = base.newKieSession();
-    try {
-      facts.forEach(session::insert);
-      session.fireAllRules();
-      List<Finding> findings = new ArrayList<>();
-      List<Precedent> precedents = new ArrayList<>();
-      for (Object object : session.getObjects()) {
-        if (object instanceof Finding finding) {
-          findings.add(finding);
-        } else if (object instanceof Precedent precedent) {
-          precedents.add(precedent);
-        }
-      }
-      return new Judgement(findings, precedents);
-    } finally {
-      session.dispose();
+    Set<Class<?>> read = facts.stream().map(Fact::getClass).collect(Collectors.toSet());
+    try (Hearing hearing = new Hearing(base.newKieSession(), read)) {
+      hearing.hear(facts);
+      return hearing.judgement(Judgement.NOTHING, match -> true);
     }
   }
 
