@@ -188,7 +188,7 @@ final class LoadFacts {
     Position left = Position.of(axle, Side.LEFT);
     Position right = Position.of(axle, Side.RIGHT);
     Quantity difference =
-        LEAN.linear(1, after(left), -1, SideInputs.of(build, right).again(after(right)));
+        LEAN.linear(1, after(left), -1, new SideInputs(build, right).again(after(right)));
     boolean leftLower = difference.isKnown() && difference.value() < 0;
     boolean touched =
         loads.changed()

@@ -1,11 +1,11 @@
 package trammel.derive;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.Equipment;
 import trammel.catalog.Linkage.MountProfile;
@@ -27,13 +27,28 @@ final class SideInputs {
   private static final Formula AGAIN =
       new Formula("the same on the other side", "value, with errors of its own", "definition");
 
-  private final Set<Input> own;
+  private final Build build;
+  private final Position position;
+  private final Memo<Input, Input> twins = new Memo<>();
+  private @Nullable Set<Input> own;
 
-  private SideInputs(Set<Input> own) {
-    this.own = own;
+  /** Those of one wheel's side. */
+  SideInputs(Build build, Position position) {
+    this.build = build;
+    this.position = position;
   }
 
-  static SideInputs of(Build build, Position position) {
+  /** Gathered when first asked for: mostly nobody asks what makes a difference uncertain. */
+  private Set<Input> own() {
+    Set<Input> found = own;
+    if (found == null) {
+      found = gathered();
+      own = found;
+    }
+    return found;
+  }
+
+  private Set<Input> gathered() {
     Set<Input> own = Collections.newSetFromMap(new IdentityHashMap<>());
     for (Equipment equipment :
         List.of(build.bookAt(position), build.before(position), build.after(position))) {
@@ -51,7 +66,7 @@ final class SideInputs {
     if (mount != null) {
       add(own, Stream.concat(quantities(mount.body()), quantities(mount.moving())));
     }
-    return new SideInputs(own);
+    return own;
   }
 
   private static Stream<Quantity> quantities(Spring spring) {
@@ -70,29 +85,20 @@ final class SideInputs {
 
   /** A quantity of the right side, whose own errors no longer cancel against the left one's. */
   Quantity again(Quantity right) {
-    if (!right.isKnown() || right.uncertainInputs().stream().noneMatch(own::contains)) {
-      return right;
-    }
-    List<Quantity> terms = new ArrayList<>();
-    List<Double> signs = new ArrayList<>();
-    terms.add(Quantity.exact(right.dimension(), right.value()).called(right.name()));
-    signs.add(1.0);
-    for (Input input : right.uncertainInputs()) {
-      double part = right.contribution(input);
-      Input of =
-          own.contains(input)
-              ? new Input(
-                  input.file(),
-                  input.path() + " (right)",
-                  input.line(),
-                  input.source(),
-                  input.instrument())
-              : input;
-      terms.add(
-          Quantity.read("error of " + input.path(), right.dimension(), 0, Math.abs(part), of));
-      signs.add(Math.signum(part));
-    }
-    return AGAIN.linear(
-        signs.stream().mapToDouble(Double::doubleValue).toArray(), terms.toArray(Quantity[]::new));
+    return right.again(AGAIN, this::twin);
+  }
+
+  private Input twin(Input input) {
+    return own().contains(input)
+        ? twins.get(
+            input,
+            left ->
+                new Input(
+                    left.file(),
+                    left.path() + " (right)",
+                    left.line(),
+                    left.source(),
+                    left.instrument()))
+        : input;
   }
 }

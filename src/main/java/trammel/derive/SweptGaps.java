@@ -62,8 +62,13 @@ final class SweptGaps {
   /** The closest approach at each station, and the shape that it is to. */
   record Near(Map<Station, ClosestApproach> approaches, Map<Station, SurveyedShape> shapes) {}
 
-  /** What was found in numbers for one wheel: as proposed, as found, and the deciding poses. */
-  record Found(Near now, Near then, Map<Station, Pose<Gradient>> poses) {}
+  /**
+   * What was found in numbers for one wheel: as proposed, as found, and the deciding poses.
+   *
+   * @param heights of the wheel in those poses, straight ahead, from where it was surveyed (mm)
+   */
+  record Found(
+      Near now, Near then, Map<Station, Pose<Gradient>> poses, Map<Station, Double> heights) {}
 
   /** Every surveyed station of a wheel; none where the corner, or what bounds it, is not known. */
   Map<Station, Swept> at(Position position, AxleProfile axle) {
@@ -150,7 +155,11 @@ final class SweptGaps {
                 axle,
                 now,
                 raised);
-    return new Found(nearNow, nearThen, poses(model, corners, touched, nearNow.approaches));
+    return new Found(
+        nearNow,
+        nearThen,
+        poses(model, corners, touched, nearNow.approaches),
+        heights(corners, touched, nearNow.approaches));
   }
 
   /** The shapes of a station; none where a value of one is missing, for it may be the nearest. */
@@ -277,13 +286,12 @@ final class SweptGaps {
     return new Swept(
         swept.gap(),
         swept.change(),
-        words(position, corner, approach),
+        words(position, corner.model(), approach, found.heights.getOrDefault(station, 0.0)),
         approach.surface().name().toLowerCase(Locale.ROOT).replace('_', ' '));
   }
 
   private static String words(
-      Position position, Corners.Surveyed corner, ClosestApproach approach) {
-    CornerModel model = corner.model();
+      Position position, CornerModel model, ClosestApproach approach, double height) {
     if (approach.obstacle().fixedTo() == Obstacle.FixedTo.KNUCKLE) {
       return "In every pose";
     }
@@ -297,17 +305,27 @@ final class SweptGaps {
             : Math.abs(inward) < 1
                 ? "Straight ahead"
                 : "Steered " + Math.round(Math.abs(inward)) + "° " + (left ? "left" : "right");
-    double height = height(corner.poses().orElseThrow().plain(false), approach);
     return steering + ", " + travel(model, height);
   }
 
-  /** Rise of the wheel from where it was surveyed, as the sweep's pose has it (mm). */
-  private static double height(Corner<Binary64> linkage, ClosestApproach approach) {
-    return linkage.pose(
-                new Binary64(approach.travel()), new Heading.ByTieRod<>(linkage.tieRodInner()))
-            instanceof Pose<Binary64> pose
-        ? pose.wheelCenter().getZ().getReal() - linkage.surveyedWheel().getZ().getReal()
-        : 0;
+  private static Map<Station, Double> heights(
+      CornerPoses corners, boolean touched, Map<Station, ClosestApproach> approaches) {
+    Corner<Binary64> linkage = corners.plain(touched);
+    double surveyed = linkage.surveyedWheel().getZ().getReal();
+    Heading<Binary64> straight = corners.plainSteered(touched, 0);
+    Map<Double, Double> byTravel = new HashMap<>();
+    Map<Station, Double> heights = new EnumMap<>(Station.class);
+    approaches.forEach(
+        (station, approach) ->
+            heights.put(
+                station,
+                byTravel.computeIfAbsent(
+                    approach.travel(),
+                    travel ->
+                        linkage.pose(new Binary64(travel), straight) instanceof Pose<Binary64> pose
+                            ? pose.wheelCenter().getZ().getReal() - surveyed
+                            : 0.0)));
+    return heights;
   }
 
   private static String travel(CornerModel model, double height) {

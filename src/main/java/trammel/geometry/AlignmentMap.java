@@ -27,6 +27,9 @@ public final class AlignmentMap {
   /** Points along each stretch of the outline: arms are short arcs, so few do. */
   private static final int ALONG_A_STRETCH = 4;
 
+  /** Turn of the lower arm over which its slope is taken (radians). */
+  private static final double SLOPE_STEP = 1e-3;
+
   private final Corner<Binary64> surveyed;
   private final Corner<Gradient> varied;
   private final Map<HardPoint, Vector3D> fixed;
@@ -34,8 +37,11 @@ public final class AlignmentMap {
   private final double travel;
   private final double toe;
 
-  /** The lower arm's angle as it starts (radians): no setting takes it far from there. */
+  /** The lower arm's angle at {@link #start} (radians). */
   private final double angle;
+
+  /** What a turn of the lower arm raises the wheel by there (mm per radian); NaN where unknown. */
+  private final double slope;
 
   /** At {@link #start}; empty also where nothing can be adjusted, and nobody asks for it. */
   private final Optional<Tangent> atStart;
@@ -61,12 +67,35 @@ public final class AlignmentMap {
     this.toe = toe;
     Gradient none = Gradient.constant(adjusters.size(), 0);
     varied = surveyed.in(number -> none.newInstance(number.getReal()));
-    angle =
-        WheelTravel.of(shifted(start())).at(new Binary64(travel), plainHeading())
-                instanceof Pose<Binary64> pose
-            ? pose.lowerAngle().getReal()
-            : surveyed.surveyedAngle().getReal();
-    atStart = adjusters.isEmpty() ? Optional.empty() : tangent(start());
+    Corner<Binary64> started = shifted(start());
+    if (WheelTravel.of(started).at(new Binary64(travel), plainHeading())
+        instanceof Pose<Binary64> pose) {
+      angle = pose.lowerAngle().getReal();
+      slope = slope(started, pose);
+    } else {
+      angle = surveyed.surveyedAngle().getReal();
+      slope = Double.NaN;
+    }
+    atStart = adjusters.isEmpty() ? Optional.empty() : tangent(start(), angle);
+  }
+
+  private double slope(Corner<Binary64> corner, Pose<Binary64> pose) {
+    return corner.pose(pose.lowerAngle().add(SLOPE_STEP), plainHeading())
+            instanceof Pose<Binary64> above
+        ? above.wheelCenter().getZ().subtract(pose.wheelCenter().getZ()).getReal() / SLOPE_STEP
+        : Double.NaN;
+  }
+
+  /** Where the lower arm is looked for at settings (radians): as the slopes at the start say. */
+  private double angleNear(double[] settings) {
+    double near = angle;
+    if (atStart.isPresent()) {
+      Tangent tangent = atStart.get();
+      for (int i = 0; i < settings.length; i++) {
+        near += tangent.turn[i] * (settings[i] - tangent.angles.settings.get(i));
+      }
+    }
+    return near;
   }
 
   private Heading<Binary64> plainHeading() {
@@ -91,7 +120,9 @@ public final class AlignmentMap {
    */
   public Optional<Angles> at(double... settings) {
     Posed<Binary64> posed =
-        WheelTravel.of(shifted(settings)).near(angle).at(new Binary64(travel), plainHeading());
+        WheelTravel.of(shifted(settings))
+            .near(angleNear(settings), slope)
+            .at(new Binary64(travel), plainHeading());
     if (!(posed instanceof Pose<Binary64> pose)) {
       return Optional.empty();
     }
@@ -129,21 +160,30 @@ public final class AlignmentMap {
     return adjusters.stream().mapToDouble(a -> Math.max(a.from(), Math.min(a.to(), 0))).toArray();
   }
 
-  /** Camber and caster at settings, and their change for each mm of each adjuster (degrees/mm). */
+  /**
+   * Camber and caster at settings, their change for each mm of each adjuster (degrees/mm), and the
+   * lower arm's (radians/mm).
+   */
   private static final class Tangent {
     private final Angles angles;
     private final double[] camber;
     private final double[] caster;
+    private final double[] turn;
 
-    Tangent(Angles angles, double[] camber, double[] caster) {
+    Tangent(Angles angles, double[] camber, double[] caster, double[] turn) {
       this.angles = angles;
       this.camber = camber;
       this.caster = caster;
+      this.turn = turn;
     }
   }
 
-  /** Empty where the linkage cannot reach the ride height. */
-  private Optional<Tangent> tangent(double[] settings) {
+  /**
+   * Empty where the linkage cannot reach the ride height.
+   *
+   * @param near where the lower arm is looked for (radians)
+   */
+  private Optional<Tangent> tangent(double[] settings, double near) {
     int count = settings.length;
     Gradient none = Gradient.constant(count, 0);
     Gradient[] setting = new Gradient[count];
@@ -152,7 +192,7 @@ public final class AlignmentMap {
     }
     Posed<Gradient> posed =
         WheelTravel.of(varied.shifted(shifts(none.getField(), setting)), shifted(settings))
-            .near(angle)
+            .near(near, slope)
             .at(none.newInstance(travel), new Heading.Reset<>(none.newInstance(toe)));
     if (!(posed instanceof Pose<Gradient> pose)) {
       return Optional.empty();
@@ -163,7 +203,8 @@ public final class AlignmentMap {
         new Tangent(
             new Angles(camber.getValue(), caster.getValue(), boxed(settings)),
             camber.getGradient(),
-            caster.getGradient()));
+            caster.getGradient(),
+            pose.lowerAngle().getGradient()));
   }
 
   /**
@@ -237,7 +278,7 @@ public final class AlignmentMap {
       double[] next =
           new BestSetting(adjusters, camber, caster)
               .near(settings, moved / 2, now.get().angles, now.get().camber, now.get().caster);
-      Optional<Tangent> then = tangent(next);
+      Optional<Tangent> then = tangent(next, angleNear(next));
       if (then.isEmpty()) {
         break;
       }

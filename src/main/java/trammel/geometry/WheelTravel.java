@@ -55,22 +55,38 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
   private final T surveyedHeight;
   private final double start;
 
-  private WheelTravel(Corner<T> linkage, Corner<Binary64> plain, double start) {
+  /**
+   * What a turn of the lower arm raises the wheel by at the start (mm per radian); NaN: unknown.
+   */
+  private final double startSlope;
+
+  private WheelTravel(Corner<T> linkage, Corner<Binary64> plain, double start, double startSlope) {
     this.linkage = linkage;
     this.plain = plain;
     this.surveyedHeight = linkage.surveyedWheel().getZ();
     this.start = start;
+    this.startSlope = startSlope;
   }
 
   /** Travel of a linkage; the same linkage in plain numbers finds the angle. */
   public static <T extends CalculusFieldElement<T>> WheelTravel<T> of(
       Corner<T> linkage, Corner<Binary64> plain) {
-    return new WheelTravel<>(linkage, plain, plain.surveyedAngle().getReal());
+    return new WheelTravel<>(linkage, plain, plain.surveyedAngle().getReal(), Double.NaN);
   }
 
   /** The same, where the lower arm is known to stand near an angle (radians): quicker. */
   public WheelTravel<T> near(double angle) {
-    return new WheelTravel<>(linkage, plain, angle);
+    return near(angle, Double.NaN);
+  }
+
+  /**
+   * The same, where it is also known what a turn of the arm raises the wheel by there: quicker
+   * still.
+   *
+   * @param slope mm per radian, about; NaN where it is not known
+   */
+  public WheelTravel<T> near(double angle, double slope) {
+    return new WheelTravel<>(linkage, plain, angle, slope);
   }
 
   /** Travel of a linkage in plain numbers. */
@@ -158,8 +174,11 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
       return null;
     }
     double off = height(pose) - wanted;
+    if (FastMath.abs(off) < CLOSE) {
+      return pose;
+    }
     double reach = plain.lower().radius().getReal();
-    double next = asThoughOnTheArm(angle, off / reach);
+    double next = startSlope > 0 ? angle - off / startSlope : asThoughOnTheArm(angle, off / reach);
     double slope = reach;
     for (int step = 0; step < MOST_STEPS; step++) {
       Pose<Binary64> nextPose = pose(next, heading);

@@ -1,6 +1,7 @@
 package trammel.quantity;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -118,6 +119,19 @@ public final class Quantity {
     }
     return new Quantity(
         dimension, value, uncertainty, formula.name(), formula, null, operands, null);
+  }
+
+  /**
+   * The same value read once more, with errors of its own: what comes through an input comes
+   * through the input's twin instead. Absent where this is.
+   *
+   * @param twin one input for each, or the input itself where both readings share its error; the
+   *     same one whenever it is asked
+   */
+  public Quantity again(Formula formula, UnaryOperator<Input> twin) {
+    return absence == null
+        ? derived(formula, dimension, value, new Quantity[] {this}, Uncertainty.again(this, twin))
+        : this;
   }
 
   /** The same quantity under another name, keeping its working. */

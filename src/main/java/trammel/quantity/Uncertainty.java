@@ -1,6 +1,7 @@
 package trammel.quantity;
 
 import java.util.Arrays;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,18 +22,25 @@ final class Uncertainty {
   private final double[] partials;
   private final Quantity[] operands;
   private final @Nullable Basis basis;
+  private final @Nullable UnaryOperator<Input> twin;
   private final double most;
   private @Nullable Shares shares;
 
-  private Uncertainty(double[] partials, Quantity[] operands, @Nullable Basis basis, double most) {
+  private Uncertainty(
+      double[] partials,
+      Quantity[] operands,
+      @Nullable Basis basis,
+      @Nullable UnaryOperator<Input> twin,
+      double most) {
     this.partials = partials;
     this.operands = operands;
     this.basis = basis;
+    this.twin = twin;
     this.most = most;
   }
 
   private Uncertainty(Shares shares) {
-    this(NO_PARTS, NO_OPERANDS, null, shares.expanded);
+    this(NO_PARTS, NO_OPERANDS, null, null, shares.expanded);
     this.shares = shares;
   }
 
@@ -45,12 +53,18 @@ final class Uncertainty {
 
   /** That of a value derived from operands, with a partial derivative by each. */
   static Uncertainty derived(double[] partials, Quantity[] operands) {
-    return new Uncertainty(partials, operands, null, most(partials, operands));
+    return new Uncertainty(partials, operands, null, null, most(partials, operands));
   }
 
   /** The same where many values have these operands in common. */
   static Uncertainty derived(double[] partials, Basis basis) {
-    return new Uncertainty(partials, NO_OPERANDS, basis, basis.most(partials));
+    return new Uncertainty(partials, NO_OPERANDS, basis, null, basis.most(partials));
+  }
+
+  /** That of a quantity read once more, where each input counts as its twin. */
+  static Uncertainty again(Quantity operand, UnaryOperator<Input> twin) {
+    return new Uncertainty(
+        new double[] {1}, new Quantity[] {operand}, null, twin, operand.uncertainty().most());
   }
 
   /** What comes through each input. */
@@ -58,6 +72,7 @@ final class Uncertainty {
     Shares found = shares;
     if (found == null) {
       found = basis == null ? merged() : basis.shares(partials);
+      found = twin == null ? found : found.of(twin);
       shares = found;
     }
     return found;
@@ -124,6 +139,11 @@ final class Uncertainty {
         sum += part * part;
       }
       return Math.sqrt(sum);
+    }
+
+    /** Each of them through the input's twin. */
+    private Shares of(UnaryOperator<Input> twin) {
+      return new Shares(Arrays.stream(inputs).map(twin).toArray(Input[]::new), parts);
     }
 
     /** Each of them times a factor. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
@@ -100,5 +101,30 @@ class UncertaintyTest {
                     : margin < -expanded ? Decision.NOT_MET : Decision.UNDECIDED);
       }
     }
+  }
+
+  /** Read once more, a quantity has errors of its own, but for those that both readings share. */
+  @Property(tries = 100)
+  void aSecondReadingSharesOnlyWhatItIsToldTo(
+      @ForAll Random random, @ForAll @IntRange(min = 1, max = 40) int inputs) {
+    Both both = chain(random, inputs, 40).get(inputs + random.nextInt(40));
+    IdentityHashMap<Input, Input> twins = new IdentityHashMap<>();
+    double shared = 0;
+    for (Input input : both.quantity().uncertainInputs()) {
+      if (random.nextBoolean()) {
+        twins.put(
+            input, new Input(input.file(), input.path() + " (right)", 1, null, input.instrument()));
+      } else {
+        double part = both.quantity().contribution(input);
+        shared += part * part;
+      }
+    }
+    Quantity again = both.quantity().again(STEP, input -> twins.getOrDefault(input, input));
+    assertThat(again.value()).isEqualTo(both.quantity().value());
+    assertThat(again.expanded()).isEqualTo(both.quantity().expanded());
+    double own = Math.max(0, both.parts().dotProduct(both.parts()) - shared);
+    double norm = both.parts().getNorm();
+    assertThat(STEP.linear(1, both.quantity(), -1, again).expanded())
+        .isCloseTo(Math.sqrt(2 * own), within(1e-7 * (1 + norm)));
   }
 }
