@@ -1,13 +1,16 @@
 package trammel.derive;
 
 import java.util.Optional;
+import java.util.function.Function;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
 import trammel.geometry.Corner;
+import trammel.geometry.Heading;
 import trammel.geometry.Motion;
 import trammel.geometry.Pose;
+import trammel.geometry.Posed;
 import trammel.geometry.Stance;
 import trammel.geometry.Stances;
 import trammel.geometry.SweepRange;
@@ -26,6 +29,8 @@ final class WheelSweep implements Stances {
   private final double outboard;
   private final Corner<Binary64> linkage;
   private final Pose<Binary64> surveyed;
+  private final Memo<Double, Function<Heading<Binary64>, Posed<Binary64>>> arms = new Memo<>();
+  private final Memo<Double, Heading<Binary64>> headings = new Memo<>();
 
   /**
    * @param asProposed or as surveyed
@@ -65,7 +70,8 @@ final class WheelSweep implements Stances {
 
   @Override
   public Optional<Stance> at(double angle, double rack) {
-    if (!(linkage.pose(new Binary64(angle), corner.plainSteered(asProposed, rack))
+    if (!(arms.get(angle, lower -> linkage.poses(new Binary64(lower)))
+            .apply(headings.get(rack, steer -> corner.plainSteered(asProposed, steer)))
         instanceof Pose<Binary64> pose)) {
       return Optional.empty();
     }

@@ -47,19 +47,21 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
     if (!(square.getReal() > 0)) {
       throw new OutOfReachException(arm + ": its legs cannot meet at a ball joint");
     }
+    // Outward is y less its part along the axis, upward the axis times that: worked out, few
+    // products are left.
     T lateral = axis.getY();
-    FieldVector3D<T> level =
+    T across = lateral.square().negate().add(1).sqrt();
+    T inverse = across.reciprocal();
+    T along = lateral.multiply(inverse).negate();
+    FieldVector3D<T> outward =
+        new FieldVector3D<>(axis.getX().multiply(along), across, axis.getZ().multiply(along));
+    FieldVector3D<T> upward =
         new FieldVector3D<>(
-            axis.getX().multiply(lateral).negate(),
-            lateral.square().negate().add(1),
-            axis.getZ().multiply(lateral).negate());
-    FieldVector3D<T> outward = level.scalarMultiply(level.getNorm().reciprocal());
+            axis.getZ().multiply(inverse).negate(),
+            inverse.getField().getZero(),
+            axis.getX().multiply(inverse));
     return new ArmCircle<>(
-        rear.add(Products.times(foot, axis)),
-        axis,
-        outward,
-        Products.cross(axis, outward),
-        square.sqrt());
+        rear.add(Products.times(foot, axis)), axis, outward, upward, square.sqrt());
   }
 
   /** Pivots nearer than this carry no arm (mm). */
@@ -102,14 +104,14 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
     FieldVector3D<T> to = point.subtract(center);
     T out = Products.dot(to, outward);
     T up = Products.dot(to, upward);
-    T chord =
-        to.getNormSq().add(radius.square()).subtract(distance.square()).divide(radius.multiply(2));
+    T chord = to.getNormSq().subtract(distance.square()).divide(radius).add(radius).multiply(0.5);
     T reach = out.square().add(up.square());
     T square = reach.subtract(chord.square());
     if (!(square.getReal() > 0)) {
       return null;
     }
-    T half = square.sqrt().multiply(branch);
+    T root = square.sqrt();
+    T half = branch > 0 ? root : root.negate();
     T scale = radius.divide(reach);
     T alongOut = out.multiply(chord).subtract(up.multiply(half)).multiply(scale);
     T alongUp = up.multiply(chord).add(out.multiply(half)).multiply(scale);

@@ -82,7 +82,17 @@ public abstract sealed class Corner<T extends CalculusFieldElement<T>>
    *
    * @param lowerAngle above level (radians)
    */
-  public abstract Posed<T> pose(T lowerAngle, Heading<T> heading);
+  public final Posed<T> pose(T lowerAngle, Heading<T> heading) {
+    return poses(lowerAngle).apply(heading);
+  }
+
+  /**
+   * The poses with the lower arm at an angle, by what holds the heading: the arms stand alike in
+   * all of them.
+   *
+   * @param lowerAngle above level (radians)
+   */
+  public abstract Function<Heading<T>, Posed<T>> poses(T lowerAngle);
 
   /** The same linkage in other numbers. */
   public abstract <S extends CalculusFieldElement<S>> Corner<S> in(Function<T, S> number);

@@ -115,14 +115,14 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
   }
 
   @Override
-  public Posed<T> pose(T lowerAngle, Heading<T> heading) {
+  public Function<Heading<T>, Posed<T>> poses(T lowerAngle) {
     FieldVector3D<T> lowerBall = lower().at(lowerAngle);
     FieldVector3D<T> upperBall = upper.meeting(lowerBall, uprightLength, upperBranch);
     if (upperBall == null) {
-      return new OutOfReach<>("the upper arm cannot follow the upright");
+      return heading -> new OutOfReach<>("the upper arm cannot follow the upright");
     }
     FieldVector3D<T> kingpin = Products.times(perLength, upperBall.subtract(lowerBall));
-    return steering().pose(upright, lowerAngle, lowerBall, upperBall, kingpin, heading);
+    return heading -> steering().pose(upright, lowerAngle, lowerBall, upperBall, kingpin, heading);
   }
 
   @Override

@@ -13,18 +13,25 @@ import org.hipparchus.util.Binary64;
  * @param kingpin unit vector from the lower to the upper ball joint
  * @param steeringArm unit vector across the kingpin toward the tie rod's outer end
  * @param spindle unit vector along the wheel's axis, pointing outboard
+ * @param upright what stands on the steering axis
  */
 public record Pose<T extends CalculusFieldElement<T>>(
     T lowerAngle,
     FieldVector3D<T> lowerBall,
     FieldVector3D<T> upperBall,
     FieldVector3D<T> tieRodInner,
-    FieldVector3D<T> tieRodOuter,
     FieldVector3D<T> wheelCenter,
     FieldVector3D<T> kingpin,
     FieldVector3D<T> steeringArm,
-    FieldVector3D<T> spindle)
+    FieldVector3D<T> spindle,
+    Upright<T> upright)
     implements Posed<T> {
+
+  /** The tie rod's outer end (mm). */
+  public FieldVector3D<T> tieRodOuter() {
+    return lowerBall.add(
+        Products.sum(upright.armFoot(), kingpin, upright.armLength(), steeringArm));
+  }
 
   /** Camber (degrees), positive with the top outward: arcsine of the spindle's downward part. */
   public T camber() {
@@ -48,7 +55,7 @@ public record Pose<T extends CalculusFieldElement<T>>(
 
   /** Length that the tie rod has in this pose (mm). */
   public T tieRodLength() {
-    return tieRodOuter.subtract(tieRodInner).getNorm();
+    return tieRodOuter().subtract(tieRodInner).getNorm();
   }
 
   /**
@@ -118,11 +125,11 @@ public record Pose<T extends CalculusFieldElement<T>>(
         lowerBall.add(moved(share, below.lowerBall, above.lowerBall)),
         upperBall.add(moved(share, below.upperBall, above.upperBall)),
         tieRodInner,
-        tieRodOuter.add(moved(share, below.tieRodOuter, above.tieRodOuter)),
         wheelCenter.add(moved(share, below.wheelCenter, above.wheelCenter)),
         kingpin.add(moved(share, below.kingpin, above.kingpin)),
         steeringArm.add(moved(share, below.steeringArm, above.steeringArm)),
-        spindle.add(moved(share, below.spindle, above.spindle)));
+        spindle.add(moved(share, below.spindle, above.spindle)),
+        upright);
   }
 
   private FieldVector3D<T> moved(

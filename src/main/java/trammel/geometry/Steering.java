@@ -90,11 +90,11 @@ record Steering<T extends CalculusFieldElement<T>>(
         lowerBall,
         upperBall,
         end,
-        lowerBall.add(Products.sum(upright.armFoot(), kingpin, upright.armLength(), arm)),
         lowerBall.add(Products.composed(upright.wheel(), kingpin, arm, third)),
         kingpin,
         arm,
-        Products.composed(upright.spindle(), kingpin, arm, third));
+        Products.composed(upright.spindle(), kingpin, arm, third),
+        upright);
   }
 
   /**
@@ -113,9 +113,10 @@ record Steering<T extends CalculusFieldElement<T>>(
     T chord =
         reach
             .add(along.subtract(upright.armFoot()).square())
-            .add(upright.armLength().square())
             .subtract(length.square())
-            .divide(upright.armLength().multiply(2));
+            .divide(upright.armLength())
+            .add(upright.armLength())
+            .multiply(0.5);
     T square = reach.subtract(chord.square());
     if (!(square.getReal() > 0)) {
       return null;
@@ -124,8 +125,12 @@ record Steering<T extends CalculusFieldElement<T>>(
     return Products.sum(
         chord.multiply(inverse),
         across,
-        square.sqrt().multiply(rodBranch).multiply(inverse),
+        signed(square.sqrt(), rodBranch).multiply(inverse),
         Products.cross(kingpin, across));
+  }
+
+  private static <T extends CalculusFieldElement<T>> T signed(T root, int branch) {
+    return branch > 0 ? root : root.negate();
   }
 
   /** The steering arm where the spindle heads square to a toe. */
@@ -136,7 +141,7 @@ record Steering<T extends CalculusFieldElement<T>>(
     if (!(square.getReal() > 0)) {
       return null;
     }
-    T half = square.sqrt().multiply(headingBranch);
+    T half = signed(square.sqrt(), headingBranch);
     T cosine = turn.first.multiply(turn.wanted).subtract(turn.second.multiply(half)).divide(reach);
     T sine = turn.second.multiply(turn.wanted).add(turn.first.multiply(half)).divide(reach);
     return Products.sum(cosine, turn.fore, sine, turn.side);
@@ -152,15 +157,21 @@ record Steering<T extends CalculusFieldElement<T>>(
     static <T extends CalculusFieldElement<T>> Turn<T> of(
         FieldVector3D<T> spindle, FieldVector3D<T> kingpin, T toe) {
       FieldSinCos<T> heading = toe.toRadians().sinCos();
-      FieldVector3D<T> ahead =
+      // Fore is x less its part along the kingpin, side the kingpin times that: worked out, few
+      // products are left.
+      T across = kingpin.getX().square().negate().add(1).sqrt();
+      T inverse = across.reciprocal();
+      T along = kingpin.getX().multiply(inverse).negate();
+      FieldVector3D<T> fore =
           new FieldVector3D<>(
-              kingpin.getX().square().negate().add(1),
-              kingpin.getX().multiply(kingpin.getY()).negate(),
-              kingpin.getX().multiply(kingpin.getZ()).negate());
-      FieldVector3D<T> fore = Products.times(ahead.getNorm().reciprocal(), ahead);
-      FieldVector3D<T> side = Products.cross(kingpin, fore);
+              across, kingpin.getY().multiply(along), kingpin.getZ().multiply(along));
+      FieldVector3D<T> side =
+          new FieldVector3D<>(
+              inverse.getField().getZero(),
+              kingpin.getZ().multiply(inverse),
+              kingpin.getY().multiply(inverse).negate());
       T onFore = along(fore, heading);
-      T onSide = along(side, heading);
+      T onSide = side.getY().multiply(heading.sin()).negate();
       return new Turn<>(
           fore,
           side,

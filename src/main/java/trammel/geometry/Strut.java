@@ -145,18 +145,18 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
   }
 
   @Override
-  public Posed<T> pose(T lowerAngle, Heading<T> heading) {
+  public Function<Heading<T>, Posed<T>> poses(T lowerAngle) {
     FieldVector3D<T> lowerBall = lower().at(lowerAngle);
     FieldVector3D<T> axis = top.subtract(lowerBall);
     T square = axis.getNormSq();
     FieldVector3D<T> inUpright = line.top(square);
     if (inUpright == null || !(axis.getZ().getReal() > 0)) {
-      return new OutOfReach<>("the upright has come up to the strut's top");
+      return heading -> new OutOfReach<>("the upright has come up to the strut's top");
     }
     T perLength = square.sqrt().reciprocal();
     FieldVector3D<T> kingpin = Products.times(perLength, axis);
     Upright<T> upright = standing(points, Products.times(perLength, inUpright), spindle).upright();
-    return steering().pose(upright, lowerAngle, lowerBall, top, kingpin, heading);
+    return heading -> steering().pose(upright, lowerAngle, lowerBall, top, kingpin, heading);
   }
 
   @Override
