@@ -129,7 +129,22 @@ public record Pose<T extends CalculusFieldElement<T>>(
         kingpin.add(moved(share, below.kingpin, above.kingpin)),
         steeringArm.add(moved(share, below.steeringArm, above.steeringArm)),
         spindle.add(moved(share, below.spindle, above.spindle)),
-        upright);
+        moved(share, below.upright, above.upright));
+  }
+
+  /** A strut's axis tilts in its upright, which is then told anew; a wishbone's is always one. */
+  private Upright<T> moved(T share, Upright<Binary64> below, Upright<Binary64> above) {
+    return below.equals(above)
+        ? upright
+        : new Upright<>(
+            upright.armFoot().add(share.multiply(way(below.armFoot(), above.armFoot()))),
+            upright.armLength().add(share.multiply(way(below.armLength(), above.armLength()))),
+            upright.wheel().add(moved(share, below.wheel(), above.wheel())),
+            upright.spindle().add(moved(share, below.spindle(), above.spindle())));
+  }
+
+  private static double way(Binary64 below, Binary64 above) {
+    return above.getReal() - below.getReal();
   }
 
   private FieldVector3D<T> moved(
