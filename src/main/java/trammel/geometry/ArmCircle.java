@@ -70,8 +70,8 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
   /** The ball joint where the arm stands at an angle above level (radians). */
   FieldVector3D<T> at(T angle) {
     FieldSinCos<T> turn = angle.sinCos();
-    return center.add(
-        Products.sum(radius.multiply(turn.cos()), outward, radius.multiply(turn.sin()), upward));
+    return Products.from(
+        center, radius.multiply(turn.cos()), outward, radius.multiply(turn.sin()), upward);
   }
 
   /** The angle above level at which the arm points to a point (radians). */
@@ -104,8 +104,9 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
     FieldVector3D<T> to = point.subtract(center);
     T out = Products.dot(to, outward);
     T up = Products.dot(to, upward);
-    T chord = to.getNormSq().subtract(distance.square()).divide(radius).add(radius).multiply(0.5);
-    T reach = out.square().add(up.square());
+    T chord =
+        Products.dot(to, to).subtract(distance.square()).divide(radius).add(radius).multiply(0.5);
+    T reach = SumOfProducts.of(out, out, up, up);
     T square = reach.subtract(chord.square());
     if (!(square.getReal() > 0)) {
       return null;
@@ -113,8 +114,8 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
     T root = square.sqrt();
     T half = branch > 0 ? root : root.negate();
     T scale = radius.divide(reach);
-    T alongOut = out.multiply(chord).subtract(up.multiply(half)).multiply(scale);
-    T alongUp = up.multiply(chord).add(out.multiply(half)).multiply(scale);
-    return center.add(Products.sum(alongOut, outward, alongUp, upward));
+    T alongOut = SumOfProducts.difference(out, chord, up, half).multiply(scale);
+    T alongUp = SumOfProducts.of(up, chord, out, half).multiply(scale);
+    return Products.from(center, alongOut, outward, alongUp, upward);
   }
 }

@@ -29,8 +29,7 @@ public record Pose<T extends CalculusFieldElement<T>>(
 
   /** The tie rod's outer end (mm). */
   public FieldVector3D<T> tieRodOuter() {
-    return lowerBall.add(
-        Products.sum(upright.armFoot(), kingpin, upright.armLength(), steeringArm));
+    return Products.from(lowerBall, upright.armFoot(), kingpin, upright.armLength(), steeringArm);
   }
 
   /** Camber (degrees), positive with the top outward: arcsine of the spindle's downward part. */

@@ -13,19 +13,16 @@ final class Products {
 
   /** a · b. */
   static <T extends CalculusFieldElement<T>> T dot(FieldVector3D<T> a, FieldVector3D<T> b) {
-    return a.getX()
-        .multiply(b.getX())
-        .add(a.getY().multiply(b.getY()))
-        .add(a.getZ().multiply(b.getZ()));
+    return SumOfProducts.of(a.getX(), b.getX(), a.getY(), b.getY(), a.getZ(), b.getZ());
   }
 
   /** a × b. */
   static <T extends CalculusFieldElement<T>> FieldVector3D<T> cross(
       FieldVector3D<T> a, FieldVector3D<T> b) {
     return new FieldVector3D<>(
-        a.getY().multiply(b.getZ()).subtract(a.getZ().multiply(b.getY())),
-        a.getZ().multiply(b.getX()).subtract(a.getX().multiply(b.getZ())),
-        a.getX().multiply(b.getY()).subtract(a.getY().multiply(b.getX())));
+        SumOfProducts.difference(a.getY(), b.getZ(), a.getZ(), b.getY()),
+        SumOfProducts.difference(a.getZ(), b.getX(), a.getX(), b.getZ()),
+        SumOfProducts.difference(a.getX(), b.getY(), a.getY(), b.getX()));
   }
 
   /** a u. */
@@ -36,7 +33,19 @@ final class Products {
   /** a u + b v. */
   static <T extends CalculusFieldElement<T>> FieldVector3D<T> sum(
       T a, FieldVector3D<T> u, T b, FieldVector3D<T> v) {
-    return times(a, u).add(times(b, v));
+    return new FieldVector3D<>(
+        SumOfProducts.of(a, u.getX(), b, v.getX()),
+        SumOfProducts.of(a, u.getY(), b, v.getY()),
+        SumOfProducts.of(a, u.getZ(), b, v.getZ()));
+  }
+
+  /** The place that is a u + b v from another. */
+  static <T extends CalculusFieldElement<T>> FieldVector3D<T> from(
+      FieldVector3D<T> start, T a, FieldVector3D<T> u, T b, FieldVector3D<T> v) {
+    return new FieldVector3D<>(
+        SumOfProducts.from(start.getX(), a, u.getX(), b, v.getX()),
+        SumOfProducts.from(start.getY(), a, u.getY(), b, v.getY()),
+        SumOfProducts.from(start.getZ(), a, u.getZ(), b, v.getZ()));
   }
 
   /** Components of a vector along three unit vectors. */
@@ -54,7 +63,28 @@ final class Products {
       FieldVector3D<T> first,
       FieldVector3D<T> second,
       FieldVector3D<T> third) {
-    return sum(components.getX(), first, components.getY(), second)
-        .add(times(components.getZ(), third));
+    T a = components.getX();
+    T b = components.getY();
+    T c = components.getZ();
+    return new FieldVector3D<>(
+        SumOfProducts.of(a, first.getX(), b, second.getX(), c, third.getX()),
+        SumOfProducts.of(a, first.getY(), b, second.getY(), c, third.getY()),
+        SumOfProducts.of(a, first.getZ(), b, second.getZ(), c, third.getZ()));
+  }
+
+  /** The place whose components from another are these along three vectors. */
+  static <T extends CalculusFieldElement<T>> FieldVector3D<T> composedFrom(
+      FieldVector3D<T> start,
+      FieldVector3D<T> components,
+      FieldVector3D<T> first,
+      FieldVector3D<T> second,
+      FieldVector3D<T> third) {
+    T a = components.getX();
+    T b = components.getY();
+    T c = components.getZ();
+    return new FieldVector3D<>(
+        SumOfProducts.from(start.getX(), a, first.getX(), b, second.getX(), c, third.getX()),
+        SumOfProducts.from(start.getY(), a, first.getY(), b, second.getY(), c, third.getY()),
+        SumOfProducts.from(start.getZ(), a, first.getZ(), b, second.getZ(), c, third.getZ()));
   }
 }

@@ -90,7 +90,7 @@ record Steering<T extends CalculusFieldElement<T>>(
         lowerBall,
         upperBall,
         end,
-        lowerBall.add(Products.composed(upright.wheel(), kingpin, arm, third)),
+        Products.composedFrom(lowerBall, upright.wheel(), kingpin, arm, third),
         kingpin,
         arm,
         Products.composed(upright.spindle(), kingpin, arm, third),
@@ -109,7 +109,7 @@ record Steering<T extends CalculusFieldElement<T>>(
     FieldVector3D<T> to = end.subtract(lowerBall);
     T along = Products.dot(to, kingpin);
     FieldVector3D<T> across = to.subtract(Products.times(along, kingpin));
-    T reach = across.getNormSq();
+    T reach = Products.dot(across, across);
     T chord =
         reach
             .add(along.subtract(upright.armFoot()).square())
@@ -136,14 +136,14 @@ record Steering<T extends CalculusFieldElement<T>>(
   /** The steering arm where the spindle heads square to a toe. */
   private @Nullable FieldVector3D<T> turnedTo(Upright<T> upright, FieldVector3D<T> kingpin, T toe) {
     Turn<T> turn = Turn.of(upright.spindle(), kingpin, toe);
-    T reach = turn.first.square().add(turn.second.square());
+    T reach = SumOfProducts.of(turn.first, turn.first, turn.second, turn.second);
     T square = reach.subtract(turn.wanted.square());
     if (!(square.getReal() > 0)) {
       return null;
     }
     T half = signed(square.sqrt(), headingBranch);
-    T cosine = turn.first.multiply(turn.wanted).subtract(turn.second.multiply(half)).divide(reach);
-    T sine = turn.second.multiply(turn.wanted).add(turn.first.multiply(half)).divide(reach);
+    T cosine = SumOfProducts.difference(turn.first, turn.wanted, turn.second, half).divide(reach);
+    T sine = SumOfProducts.of(turn.second, turn.wanted, turn.first, half).divide(reach);
     return Products.sum(cosine, turn.fore, sine, turn.side);
   }
 
@@ -175,15 +175,15 @@ record Steering<T extends CalculusFieldElement<T>>(
       return new Turn<>(
           fore,
           side,
-          spindle.getY().multiply(onFore).add(spindle.getZ().multiply(onSide)),
-          spindle.getY().multiply(onSide).subtract(spindle.getZ().multiply(onFore)),
+          SumOfProducts.of(spindle.getY(), onFore, spindle.getZ(), onSide),
+          SumOfProducts.difference(spindle.getY(), onSide, spindle.getZ(), onFore),
           spindle.getX().multiply(along(kingpin, heading)).negate());
     }
 
     /** Component along a heading in plan: toe 0 is straight fore. */
     private static <T extends CalculusFieldElement<T>> T along(
         FieldVector3D<T> vector, FieldSinCos<T> heading) {
-      return vector.getX().multiply(heading.cos()).subtract(vector.getY().multiply(heading.sin()));
+      return SumOfProducts.difference(vector.getX(), heading.cos(), vector.getY(), heading.sin());
     }
   }
 }
