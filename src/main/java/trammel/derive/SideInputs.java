@@ -30,7 +30,7 @@ final class SideInputs {
   private final Build build;
   private final Position position;
   private final Memo<Input, Input> twins = new Memo<>();
-  private @Nullable Set<Input> own;
+  private volatile @Nullable Set<Input> own;
 
   /** Those of one wheel's side. */
   SideInputs(Build build, Position position) {
@@ -49,24 +49,26 @@ final class SideInputs {
   }
 
   private Set<Input> gathered() {
-    Set<Input> own = Collections.newSetFromMap(new IdentityHashMap<>());
+    Set<Input> inputs = Collections.newSetFromMap(new IdentityHashMap<>());
     for (Equipment equipment :
         List.of(build.bookAt(position), build.before(position), build.after(position))) {
-      equipment.all(PartKind.SPRING, Spring.class).forEach(spring -> add(own, quantities(spring)));
+      equipment
+          .all(PartKind.SPRING, Spring.class)
+          .forEach(spring -> add(inputs, quantities(spring)));
       equipment
           .all(PartKind.SPRING_SPACER, SpringSpacer.class)
-          .forEach(spacer -> add(own, Stream.of(spacer.thickness())));
+          .forEach(spacer -> add(inputs, Stream.of(spacer.thickness())));
       equipment
           .all(PartKind.STRUT_TOP_SPACER, StrutTopSpacer.class)
-          .forEach(spacer -> add(own, Stream.of(spacer.thickness())));
+          .forEach(spacer -> add(inputs, Stream.of(spacer.thickness())));
     }
     var linkage = build.vehicle().axle(position.axle().orElseThrow()).linkage();
-    linkage.points().values().forEach(point -> add(own, quantities(point)));
+    linkage.points().values().forEach(point -> add(inputs, quantities(point)));
     MountProfile mount = linkage.spring();
     if (mount != null) {
-      add(own, Stream.concat(quantities(mount.body()), quantities(mount.moving())));
+      add(inputs, Stream.concat(quantities(mount.body()), quantities(mount.moving())));
     }
-    return own;
+    return inputs;
   }
 
   private static Stream<Quantity> quantities(Spring spring) {
