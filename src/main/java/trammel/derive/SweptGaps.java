@@ -308,6 +308,9 @@ final class SweptGaps {
     return steering + ", " + travel(model, height);
   }
 
+  /**
+   * How high the swept linkage holds the wheel where each gap is least, as {@link Found} has it.
+   */
   private static Map<Station, Double> heights(
       CornerPoses corners, boolean touched, Map<Station, ClosestApproach> approaches) {
     Corner<Binary64> linkage = corners.plain(touched);

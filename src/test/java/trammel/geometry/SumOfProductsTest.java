@@ -64,7 +64,6 @@ class SumOfProductsTest {
             random,
             value -> new Gradient(value, random.doubles(variables, -3, 3).toArray()),
             new Gradient[7]);
-    Gradient[] before = numbers.clone();
     double[] start = numbers[6].getGradient();
     Gradient found = inOneGo(kind, numbers);
     Gradient wanted = termByTerm(kind, numbers);
@@ -74,7 +73,7 @@ class SumOfProductsTest {
       assertThat(found.getPartialDerivative(i))
           .isCloseTo(wanted.getPartialDerivative(i), within(1e-11));
     }
-    assertThat(before[6].getGradient()).isEqualTo(start);
+    assertThat(numbers[6].getGradient()).isEqualTo(start);
   }
 
   /** Numbers of a kind that nothing is known of. */
