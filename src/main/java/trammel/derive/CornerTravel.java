@@ -103,6 +103,7 @@ final class CornerTravel {
   private final Support support;
   private final Equipment book;
   private final Equipment equipment;
+  private @Nullable Quantity damperHang;
 
   CornerTravel(Build build, Position position, Equipment equipment) {
     this.axle = build.vehicle().axle(position.axle().orElseThrow());
@@ -259,6 +260,15 @@ final class CornerTravel {
 
   /** How far the wheel hangs where the damper ends its way. */
   Quantity damperHang() {
+    Quantity known = damperHang;
+    if (known == null) {
+      known = hangByDamper();
+      damperHang = known;
+    }
+    return known;
+  }
+
+  private Quantity hangByDamper() {
     Quantity ratio = support.damper().motionRatio();
     if (support.droopLimit() != DroopLimit.DAMPER) {
       return DAMPER_HANG.quotient(

@@ -89,6 +89,10 @@ final class FluidCorner {
   private final Fluid fluid;
   private final RideChange ride;
   private final Map<Stage, SpringStand> springs = new EnumMap<>(Stage.class);
+  private final Map<Stage, Quantity> pressures = new EnumMap<>(Stage.class);
+
+  /** Area of the ram times its motion ratio, in square millimeters. */
+  private final Quantity area;
 
   FluidCorner(Derivation derivation, HeightFacts heights, Position position, Fluid fluid) {
     this.derivation = derivation;
@@ -97,6 +101,7 @@ final class FluidCorner {
     this.axle = derivation.build.vehicle().axle(position.axle().orElseThrow());
     this.fluid = fluid;
     this.ride = derivation.travel(position);
+    this.area = area(fluid);
   }
 
   /**
@@ -118,20 +123,20 @@ final class FluidCorner {
   Figures figures(Stage stage) {
     SpringStand spring = spring(stage);
     Quantity pressure = pressure(stage);
-    Quantity ram = product(RAM_PART, FORCE, 1e-3, pressure, area());
+    Quantity ram = product(RAM_PART, FORCE, 1e-3, pressure, area);
+    Quantity gas = gas(pressure);
     return new Figures(
         spring.force,
         pressure,
         share(spring.part, ram),
-        gas(pressure),
-        frequency(spring, gas(pressure), derivation.loads().sprung(position, stage)));
+        gas,
+        frequency(spring, gas, derivation.loads().sprung(position, stage)));
   }
 
   /** How much thicker what is packed onto the spring would have to be (mm). */
   Quantity spacerWanted() {
     SpringStand spring = spring(Stage.PROPOSED);
     Quantity pressure = pressure(Stage.PROPOSED);
-    Quantity area = area();
     double over = number(pressure) - number(fluid.preferred());
     double a = number(area) / 1000;
     double k = number(spring.rate);
@@ -150,6 +155,15 @@ final class FluidCorner {
 
   /** Pressure in a state (kPa, gauge). */
   Quantity pressure(Stage stage) {
+    Quantity known = pressures.get(stage);
+    if (known == null) {
+      known = workedOutPressure(stage);
+      pressures.put(stage, known);
+    }
+    return known;
+  }
+
+  private Quantity workedOutPressure(Stage stage) {
     Quantity book = measured(State.BOOK).orElse(fluid.bookPressure());
     if (stage == Stage.BOOK) {
       return book;
@@ -179,7 +193,7 @@ final class FluidCorner {
             loads.sprung(position, from),
             spring(to).part,
             spring(from).part);
-    return PRESSURE_AFTER.linear(1, before, 1, BY_RAM.quotient(PRESSURE, 1000, left, area()));
+    return PRESSURE_AFTER.linear(1, before, 1, BY_RAM.quotient(PRESSURE, 1000, left, area));
   }
 
   /** Whether anything that the pressure depends on differs between two states. */
@@ -244,8 +258,7 @@ final class FluidCorner {
         stand.ratio());
   }
 
-  /** Area of the ram times its motion ratio, in square millimeters. */
-  private Quantity area() {
+  private static Quantity area(Fluid fluid) {
     double d = number(fluid.diameter());
     double r = number(fluid.motionRatio());
     double area = d > 0 ? FluidSpring.ramArea(d) : Double.NaN;
@@ -266,7 +279,6 @@ final class FluidCorner {
   }
 
   private Quantity gas(Quantity pressure) {
-    Quantity area = area();
     boolean known =
         pressure.isKnown()
             && area.isKnown()

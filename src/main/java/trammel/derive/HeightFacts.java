@@ -65,6 +65,7 @@ final class HeightFacts {
   private final Memo<Position, List<Line>> lines = new Memo<>();
   private final Memo<Position, List<Line>> linesSinceBook = new Memo<>();
   private final Memo<Position, Quantity> lifts = new Memo<>();
+  private final Memo<Position, Quantity> predictions = new Memo<>();
 
   HeightFacts(Derivation derivation) {
     this.derivation = derivation;
@@ -210,6 +211,10 @@ final class HeightFacts {
 
   /** Hub to fender today by the book, for what is fitted and what the axle carries. */
   Quantity predicted(Position position) {
+    return predictions.get(position, this::byBook);
+  }
+
+  private Quantity byBook(Position position) {
     AxleProfile axle = axle(position);
     Quantity since = sinceBook(position);
     return since.isKnown() && since.value() == 0 && since.expanded() == 0

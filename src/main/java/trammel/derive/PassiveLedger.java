@@ -5,8 +5,10 @@ import static trammel.quantity.Dimension.LENGTH;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -145,6 +147,8 @@ final class PassiveLedger {
     private final Stage to;
     private final SpringTravel travel;
     private final AirCorner air;
+    private final Map<Stage, Quantity> forces = new EnumMap<>(Stage.class);
+    private @Nullable Quantity balanced;
 
     Corner(Position position, Stage from, Stage to) {
       this.axle = build.vehicle().axle(position.axle().orElseThrow());
@@ -257,6 +261,15 @@ final class PassiveLedger {
 
     /** By the balance at the load as it was. */
     private Quantity balancedSpring() {
+      Quantity known = balanced;
+      if (known == null) {
+        known = balance();
+        balanced = known;
+      }
+      return known;
+    }
+
+    private Quantity balance() {
       Spring spring = then.orElseThrow();
       if (now.isEmpty() || spring.leaf() || now.get().leaf()) {
         return Figures.missing(
@@ -279,7 +292,7 @@ final class PassiveLedger {
     }
 
     private Quantity force(Stage stage) {
-      return steel(loads.sprung(position, stage));
+      return forces.computeIfAbsent(stage, when -> steel(loads.sprung(position, when)));
     }
 
     /** Force of the steel spring under a load, beside the air spring that was there before. */

@@ -77,7 +77,11 @@ final class SpringFigures {
 
   /** What of its curve nobody has given. */
   static Optional<Quantity> missing(Spring spring) {
-    for (Stretch stretch : stretches(spring)) {
+    return missing(stretches(spring));
+  }
+
+  private static Optional<Quantity> missing(List<Stretch> stretches) {
+    for (Stretch stretch : stretches) {
       for (Quantity quantity : List.of(stretch.deflection, stretch.force, stretch.rate)) {
         if (!quantity.isKnown()) {
           return Optional.of(quantity);
@@ -102,7 +106,8 @@ final class SpringFigures {
 
   /** Force (N) at a deflection; 0 where the spring is loose. */
   static Quantity force(Spring spring, Quantity deflection) {
-    Optional<Quantity> missing = missing(spring).or(() -> unknown(deflection));
+    List<Stretch> stretches = stretches(spring);
+    Optional<Quantity> missing = missing(stretches).or(() -> unknown(deflection));
     if (missing.isPresent()) {
       return absent(FORCE, "spring force", missing.get());
     }
@@ -110,7 +115,7 @@ final class SpringFigures {
     if (x <= 0) {
       return NO_FORCE.called("spring force (the coil is loose)");
     }
-    Stretch s = at(spring, x, 0);
+    Stretch s = at(stretches, x, 0);
     double run = x - s.deflection.value();
     double k = s.rate.value();
     return FORCE_AT.of(
@@ -125,11 +130,12 @@ final class SpringFigures {
 
   /** Deflection (mm) under a force. */
   static Quantity deflection(Spring spring, Quantity force) {
-    Optional<Quantity> missing = missing(spring).or(() -> unknown(force));
+    List<Stretch> stretches = stretches(spring);
+    Optional<Quantity> missing = missing(stretches).or(() -> unknown(force));
     if (missing.isPresent()) {
       return absent(LENGTH, "deflection of the spring", missing.get());
     }
-    Stretch s = at(spring, 0, force.value());
+    Stretch s = at(stretches, 0, force.value());
     double k = s.rate.value();
     double rise = force.value() - s.force.value();
     return DEFLECTION.of(
@@ -144,15 +150,15 @@ final class SpringFigures {
 
   /** Rate (N/mm) at a deflection. */
   static Quantity rate(Spring spring, Quantity deflection) {
-    Optional<Quantity> missing = missing(spring).or(() -> unknown(deflection));
+    List<Stretch> stretches = stretches(spring);
+    Optional<Quantity> missing = missing(stretches).or(() -> unknown(deflection));
     return missing.isPresent()
         ? absent(RATE, "spring rate there", missing.get())
-        : at(spring, deflection.value(), 0).rate;
+        : at(stretches, deflection.value(), 0).rate;
   }
 
   /** The last stretch that begins at or under a deflection or a force, whichever is beyond 0. */
-  private static Stretch at(Spring spring, double deflection, double force) {
-    List<Stretch> stretches = stretches(spring);
+  private static Stretch at(List<Stretch> stretches, double deflection, double force) {
     Stretch found = stretches.get(0);
     for (Stretch stretch : stretches) {
       boolean reached = deflection > stretch.deflection.value() || force > stretch.force.value();

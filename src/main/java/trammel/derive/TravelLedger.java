@@ -2,6 +2,7 @@ package trammel.derive;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trammel.build.Build;
 import trammel.quantity.Quantity;
 import trammel.subject.Position;
@@ -67,15 +68,14 @@ public record TravelLedger(Position position, List<Mark> before, List<Mark> afte
   private static List<Mark> marks(Build build, CornerTravel travel, Quantity lift) {
     List<Mark> marks = new ArrayList<>();
     CornerTravel.Droop droop = travel.droop();
-    CornerCoil.of(travel, build)
-        .ifPresent(coil -> marks.add(new Mark(Point.COIL_LOOSE, "", coil.looseRise())));
+    Optional<CornerCoil> fitted = CornerCoil.of(travel, build);
+    fitted.ifPresent(coil -> marks.add(new Mark(Point.COIL_LOOSE, "", coil.looseRise())));
     marks.add(new Mark(Point.DAMPER_OPEN, "", CornerTravel.rise(travel.damperHang())));
     marks.add(new Mark(Point.DROOP, droop.end().words(), CornerTravel.rise(droop.hang())));
     marks.add(new Mark(Point.RIDE, "", CornerTravel.rise(lift)));
     marks.add(new Mark(Point.STOP_MET, "", travel.stopRise()));
     marks.add(new Mark(Point.STOP_FLAT, "", travel.flatRise()));
-    CornerCoil.of(travel, build)
-        .ifPresent(coil -> marks.add(new Mark(Point.COIL_SOLID, "", coil.solidRise())));
+    fitted.ifPresent(coil -> marks.add(new Mark(Point.COIL_SOLID, "", coil.solidRise())));
     marks.add(new Mark(Point.DAMPER_CLOSED, "", travel.damperRise()));
     return List.copyOf(marks);
   }

@@ -46,6 +46,9 @@ final class VehicleLoads {
           "its load toward the left wheel",
           "mass · place across / track · axle's share of the weight",
           "own derivation: balance of moments; the axles' shares are the usual assumption");
+  private static final Formula ASIDE =
+      new Formula(
+          "load toward the left wheel", "what each that lies to one side adds", "definition");
   private static final Formula WHEEL =
       new Formula("wheel load", "axle load / 2 ± what lies to one side", "definition");
   private static final Formula SPRUNG =
@@ -55,12 +58,16 @@ final class VehicleLoads {
           "definition; standard gravity");
   private static final Formula GROSS = new Formula("gross mass", "front + rear", "definition");
 
+  private static final Quantity LEVEL = Quantity.exact(MASS, 0).called("nothing lies to one side");
+
   private final Build build;
   private final List<Carried> book;
   private final List<Carried> fitted;
   private final List<Carried> proposed;
   private final Memo<AxleAt, Quantity> axles = new Memo<>();
   private final Memo<WheelAt, Quantity> wheels = new Memo<>();
+  private final Memo<AxleAt, Quantity> toLeft = new Memo<>();
+  private final Memo<WheelAt, Quantity> sprung = new Memo<>();
   private final Memo<Stage, Quantity> gross = new Memo<>();
 
   private record AxleAt(Axle axle, Stage stage) {}
@@ -181,26 +188,31 @@ final class VehicleLoads {
 
   private Quantity workedOut(Position position, Stage stage) {
     Axle axle = position.axle().orElseThrow();
+    Quantity toLeft = this.toLeft.get(new AxleAt(axle, stage), key -> toLeft(axle, stage));
     double left = position.side().orElseThrow() == Side.LEFT ? 1 : -1;
+    return toLeft == LEVEL
+        ? WHEEL.linear(0.5, axle(axle, stage))
+        : WHEEL.linear(0.5, axle(axle, stage), left, toLeft);
+  }
+
+  /** What all that lies to one side adds to the left wheel of an axle. */
+  private Quantity toLeft(Axle axle, Stage stage) {
     List<Quantity> terms = new ArrayList<>();
     List<Double> signs = new ArrayList<>();
-    terms.add(axle(axle, stage));
-    signs.add(0.5);
     if (stage != Stage.BOOK && !weighed(axle).isKnown()) {
       difference(book, fitted, what -> aside(axle, what, stage), terms, signs);
     }
     if (stage == Stage.PROPOSED) {
       difference(fitted, proposed, what -> aside(axle, what, stage), terms, signs);
     }
-    for (int i = 1; i < signs.size(); i++) {
-      signs.set(i, left * signs.get(i));
-    }
-    return sum(WHEEL, terms, signs);
+    return terms.isEmpty() ? LEVEL : sum(ASIDE, terms, signs);
   }
 
   /** The body's load on a wheel (N): what its spring, its ram or both carry. */
   Quantity sprung(Position position, Stage stage) {
-    return sprung(position.axle().orElseThrow(), wheel(position, stage));
+    return sprung.get(
+        new WheelAt(position, stage),
+        key -> sprung(position.axle().orElseThrow(), wheel(position, stage)));
   }
 
   /** The same under a whole axle load (kg), shared alike by both wheels. */

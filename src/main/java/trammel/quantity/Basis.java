@@ -96,7 +96,7 @@ public final class Basis {
   }
 
   private Places told() {
-    Merge merge = new Merge(operands);
+    Merge merge = new Merge();
     int all = 0;
     for (Quantity operand : operands) {
       Shares shares = operand.uncertainty().shares();

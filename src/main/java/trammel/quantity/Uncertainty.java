@@ -16,8 +16,10 @@ final class Uncertainty {
   private static final double[] NO_PARTS = {};
   private static final Quantity[] NO_OPERANDS = {};
 
+  private static final Shares EXACT = new Shares(NO_INPUTS, NO_PARTS);
+
   /** None: exact numbers and absent ones. */
-  static final Uncertainty NONE = new Uncertainty(new Shares(NO_INPUTS, NO_PARTS));
+  static final Uncertainty NONE = new Uncertainty(EXACT, 0);
 
   private final double[] partials;
   private final Quantity[] operands;
@@ -39,8 +41,8 @@ final class Uncertainty {
     this.most = most;
   }
 
-  private Uncertainty(Shares shares) {
-    this(NO_PARTS, NO_OPERANDS, null, null, shares.expanded);
+  private Uncertainty(Shares shares, double expanded) {
+    this(NO_PARTS, NO_OPERANDS, null, null, expanded);
     this.shares = shares;
   }
 
@@ -48,7 +50,7 @@ final class Uncertainty {
   static Uncertainty read(Input input, double expanded) {
     return expanded == 0
         ? NONE
-        : new Uncertainty(new Shares(new Input[] {input}, new double[] {expanded}));
+        : new Uncertainty(new Shares(new Input[] {input}, new double[] {expanded}), expanded);
   }
 
   /** That of a value derived from operands, with a partial derivative by each. */
@@ -84,7 +86,7 @@ final class Uncertainty {
    */
   double most() {
     Shares found = shares;
-    return found == null ? most : found.expanded;
+    return found == null ? most : found.expanded();
   }
 
   /** The sum of what comes through operands with a partial derivative by each. */
@@ -97,29 +99,35 @@ final class Uncertainty {
   }
 
   private Shares merged() {
-    int uncertain = 0;
-    int last = 0;
+    Shares first = EXACT;
+    double by = 0;
+    Merge merge = null;
     for (int i = 0; i < operands.length; i++) {
-      if (operands[i].uncertainty().shares().parts.length > 0) {
-        uncertain++;
-        last = i;
+      Shares operand = operands[i].uncertainty().shares();
+      if (operand.parts.length == 0) {
+        continue;
       }
+      if (first == EXACT) {
+        first = operand;
+        by = partials[i];
+        continue;
+      }
+      if (merge == null) {
+        merge = new Merge();
+        merge.add(first, by);
+      }
+      merge.add(operand, partials[i]);
     }
-    if (uncertain == 1) {
-      return operands[last].uncertainty().shares().times(partials[last]);
-    }
-    Merge merge = new Merge(operands);
-    for (int i = 0; i < operands.length; i++) {
-      merge.add(operands[i].uncertainty().shares(), partials[i]);
-    }
-    return merge.shares();
+    return merge == null ? first.times(by) : merge.shares();
   }
 
   /** How much comes through each input, and all of it together. */
   static final class Shares {
     private final Input[] inputs;
     private final double[] parts;
-    private final double expanded;
+
+    /** All of it; not a number until somebody asks. */
+    private double expanded = Double.NaN;
 
     /**
      * Shares of inputs.
@@ -130,7 +138,6 @@ final class Uncertainty {
     Shares(Input[] inputs, double[] parts) {
       this.inputs = inputs;
       this.parts = parts;
-      this.expanded = rootSumOfSquares(parts);
     }
 
     private static double rootSumOfSquares(double[] parts) {
@@ -148,11 +155,18 @@ final class Uncertainty {
 
     /** Each of them times a factor. */
     private Shares times(double factor) {
+      if (factor == 1) {
+        return this;
+      }
+      return new Shares(inputs, scaled(factor));
+    }
+
+    private double[] scaled(double factor) {
       double[] scaled = new double[parts.length];
       for (int i = 0; i < parts.length; i++) {
         scaled[i] = factor * parts[i];
       }
-      return new Shares(inputs, scaled);
+      return scaled;
     }
 
     /** The inputs; not to be changed. */
@@ -167,7 +181,12 @@ final class Uncertainty {
 
     /** All of it, k = 2. */
     double expanded() {
-      return expanded;
+      double known = expanded;
+      if (Double.isNaN(known)) {
+        known = rootSumOfSquares(parts);
+        expanded = known;
+      }
+      return known;
     }
 
     /** What comes through one input. */
@@ -183,53 +202,65 @@ final class Uncertainty {
 
   /** Adds contributions input by input. */
   static final class Merge {
-    private final Input[] inputs;
-    private final double[] parts;
+    private Input[] inputs = NO_INPUTS;
+    private double[] parts = NO_PARTS;
     private int count;
-    private Input @Nullable [] first;
 
-    /** Where the next one is looked for first: operands mostly have their inputs in one order. */
-    private int next;
+    /** Whether the inputs are still the first operand's own list, which is not to be changed. */
+    private boolean borrowed;
 
-    Merge(Quantity[] operands) {
-      int most = 0;
-      for (Quantity operand : operands) {
-        most += operand.uncertainty().shares().inputs.length;
-      }
-      inputs = most == 0 ? NO_INPUTS : new Input[most];
-      parts = most == 0 ? NO_PARTS : new double[most];
-    }
-
+    /** Adds an operand's contributions, each times a factor. */
     void add(Shares operand, double partial) {
-      if (operand.inputs == first) {
+      if (count == 0) {
+        inputs = operand.inputs;
+        borrowed = true;
+        count = inputs.length;
+        parts = operand.scaled(partial);
+      } else if (operand.inputs == inputs) {
         // Of one basis, as where two ends of one linkage are compared.
-        for (int i = 0; i < operand.parts.length; i++) {
+        for (int i = 0; i < count; i++) {
           parts[i] += partial * operand.parts[i];
         }
-        return;
+      } else {
+        addEach(operand, partial);
       }
-      first = count == 0 ? operand.inputs : first;
+    }
+
+    private void addEach(Shares operand, double partial) {
       int before = count;
-      next = 0;
-      for (int i = 0; i < operand.inputs.length; i++) {
-        int at = find(operand.inputs[i], before);
-        if (at < 0) {
-          inputs[count] = operand.inputs[i];
-          parts[count++] = partial * operand.parts[i];
-        } else {
+      // Where the next one is looked for first: operands mostly have their inputs in one order.
+      int next = 0;
+      int last = operand.inputs.length;
+      for (int i = 0; i < last; i++) {
+        Input input = operand.inputs[i];
+        int at = find(input, next, before);
+        if (at >= 0) {
           parts[at] += partial * operand.parts[i];
           next = at + 1;
+        } else {
+          makeRoom(last - i);
+          inputs[count] = input;
+          parts[count++] = partial * operand.parts[i];
         }
       }
     }
 
-    private int find(Input input, int end) {
-      for (int i = next; i < end; i++) {
+    /** Room for so many inputs more, in a list of its own. */
+    private void makeRoom(int more) {
+      if (borrowed || count == inputs.length) {
+        inputs = Arrays.copyOf(inputs, count + more);
+        parts = Arrays.copyOf(parts, count + more);
+        borrowed = false;
+      }
+    }
+
+    private int find(Input input, int from, int end) {
+      for (int i = from; i < end; i++) {
         if (inputs[i] == input) {
           return i;
         }
       }
-      for (int i = Math.min(next, end) - 1; i >= 0; i--) {
+      for (int i = Math.min(from, end) - 1; i >= 0; i--) {
         if (inputs[i] == input) {
           return i;
         }
@@ -239,7 +270,7 @@ final class Uncertainty {
 
     /** Where an input that was added stands. */
     int place(Input input) {
-      return find(input, count);
+      return find(input, 0, count);
     }
 
     Shares shares() {
