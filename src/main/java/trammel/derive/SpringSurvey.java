@@ -15,10 +15,9 @@ import trammel.geometry.DoubleWishbone;
 import trammel.geometry.HardPoint;
 import trammel.geometry.HardPoints;
 import trammel.geometry.Heading;
-import trammel.geometry.MotionRatio;
 import trammel.geometry.Mount;
-import trammel.geometry.Pose;
-import trammel.geometry.WheelTravel;
+import trammel.geometry.MountPath;
+import trammel.geometry.MountPath.Place;
 import trammel.quantity.Absence;
 import trammel.quantity.Constants;
 import trammel.quantity.Formula;
@@ -41,19 +40,15 @@ final class SpringSurvey {
           "by the hard points of corner and spring",
           "closed form of the linkage");
 
-  /** What a travel brings: the seats' distance and the ratio there. */
-  private record Parted(Gradient seats, Gradient ratio) {}
-
   private final Variables variables;
-  private final int seats;
   private final int rise;
-  private final DoubleWishbone<Gradient> corner;
-  private final Mount<Gradient> spring;
-  private final Gradient surveyedLength;
-  private final MotionRatio<Gradient> ratios;
-  private final WheelTravel<Gradient> travel;
+  private final MountPath<Gradient> path;
+
+  /** Seats' distance less the length of the spring's mount, as surveyed. */
+  private final Gradient beyond;
+
   private final Heading<Gradient> straight;
-  private final Latest<Double, Optional<Parted>> worked = new Latest<>();
+  private final Latest<Double, Optional<Place<Gradient>>> worked = new Latest<>();
 
   /** Of an axle whose hard points, angles and mount are all known. */
   SpringSurvey(AxleProfile axle, MountProfile mount, DoubleWishbone<Binary64> plain) {
@@ -66,27 +61,30 @@ final class SpringSurvey {
     int toe = collector.add(axle.alignment().asSurveyed().toe());
     int[] body = collector.add(mount.body(), "spring on the body");
     int[] moving = collector.add(mount.moving(), "spring on the arm");
-    seats = collector.add(axle.support().springLength());
+    int seats = collector.add(axle.support().springLength());
     rise = collector.add(Constants.mm(0));
     variables = collector.all();
     Map<HardPoint, FieldVector3D<Gradient>> at = new EnumMap<>(HardPoint.class);
     points.forEach((point, index) -> at.put(point, variables.point(index)));
-    corner =
+    DoubleWishbone<Gradient> corner =
         DoubleWishbone.of(
             new HardPoints<>(at, variables.variable(camber), variables.variable(toe)), Map.of());
     FieldVector3D<Gradient> upper = variables.point(body);
     FieldVector3D<Gradient> lower = variables.point(moving);
-    spring = Mount.of(corner, SpringTravel.surveyedPose(corner), mount.on(), upper, lower);
-    surveyedLength = lower.subtract(upper).getNorm();
-    ratios = MotionRatio.of(corner, spring);
-    travel = WheelTravel.of(corner, plain);
+    path =
+        MountPath.of(
+            corner,
+            Mount.of(corner, SpringTravel.surveyedPose(corner), mount.on(), upper, lower),
+            plain);
+    beyond = variables.variable(seats).subtract(lower.subtract(upper).getNorm());
     straight = new Heading.Reset<>(variables.constant(0));
   }
 
   /** Where the seats are at a known travel, with the travel's own uncertainty. */
   SpringTravel.Stand at(Quantity at) {
-    Optional<Parted> parted = worked.get(at.value(), () -> parted(at.value()));
-    if (parted.isEmpty()) {
+    Optional<Place<Gradient>> place =
+        worked.get(at.value(), () -> path.at(variables.variable(rise).add(at.value()), straight));
+    if (place.isEmpty()) {
       return SpringTravel.absent(
           new Absence(
               "room for the spring",
@@ -96,16 +94,7 @@ final class SpringSurvey {
     }
     Variables there = variables.with(rise, at);
     return new SpringTravel.Stand(
-        there.quantity(BY_POINTS, LENGTH, parted.get().seats()),
-        there.quantity(RATIO_BY_POINTS, RATIO, parted.get().ratio()));
-  }
-
-  private Optional<Parted> parted(double z) {
-    if (!(travel.at(variables.variable(rise).add(z), straight) instanceof Pose<Gradient> pose)) {
-      return Optional.empty();
-    }
-    Gradient length = spring.length(corner, pose).subtract(surveyedLength);
-    return Optional.of(
-        new Parted(variables.variable(seats).add(length), ratios.at(pose, straight)));
+        there.quantity(BY_POINTS, LENGTH, beyond.add(place.get().length())),
+        there.quantity(RATIO_BY_POINTS, RATIO, place.get().ratio()));
   }
 }

@@ -2,10 +2,15 @@ package trammel.geometry;
 
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.util.Binary64;
+import org.hipparchus.util.Binary64Field;
 import org.jspecify.annotations.Nullable;
 
 /** What holds a wheel's heading. */
 public sealed interface Heading<T extends CalculusFieldElement<T>> {
+
+  /** The same in plain numbers. */
+  Heading<Binary64> plain();
 
   /**
    * The tie rod keeps its length and its inner end is here: steering, and bump steer.
@@ -20,6 +25,13 @@ public sealed interface Heading<T extends CalculusFieldElement<T>> {
     public ByTieRod(FieldVector3D<T> inner) {
       this(inner, null);
     }
+
+    @Override
+    public ByTieRod<Binary64> plain() {
+      return new ByTieRod<>(
+          new FieldVector3D<>(Binary64Field.getInstance(), inner.toVector3D()),
+          length == null ? null : new Binary64(length.getReal()));
+    }
   }
 
   /**
@@ -27,5 +39,11 @@ public sealed interface Heading<T extends CalculusFieldElement<T>> {
    *
    * @param toe of this wheel (degrees), positive toward the inside
    */
-  record Reset<T extends CalculusFieldElement<T>>(T toe) implements Heading<T> {}
+  record Reset<T extends CalculusFieldElement<T>>(T toe) implements Heading<T> {
+
+    @Override
+    public Reset<Binary64> plain() {
+      return new Reset<>(new Binary64(toe.getReal()));
+    }
+  }
 }

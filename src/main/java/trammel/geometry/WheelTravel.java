@@ -2,7 +2,6 @@ package trammel.geometry;
 
 import java.util.Locale;
 import org.hipparchus.CalculusFieldElement;
-import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.Binary64;
 import org.hipparchus.util.Binary64Field;
 import org.hipparchus.util.FastMath;
@@ -105,7 +104,7 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
    * @param travel rise of the wheel's center from where it was surveyed (mm)
    */
   public Posed<T> at(T travel, Heading<T> heading) {
-    Heading<Binary64> plainHeading = plain(heading);
+    Heading<Binary64> plainHeading = heading.plain();
     double wanted = surveyedHeight.getReal() + travel.getReal();
     Pose<Binary64> found = find(wanted, plainHeading);
     if (found == null) {
@@ -129,16 +128,6 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
     T off = pose.wheelCenter().getZ().subtract(surveyedHeight).subtract(travel);
     double slope = (height(above) - height(below)) / (2 * SLOPE_STEP);
     return pose.turned(off.divide(-slope), below, above);
-  }
-
-  private Heading<Binary64> plain(Heading<T> heading) {
-    if (heading instanceof Heading.ByTieRod<T> rod) {
-      T length = rod.length();
-      return new Heading.ByTieRod<>(
-          new FieldVector3D<>(Binary64Field.getInstance(), rod.inner().toVector3D()),
-          length == null ? null : new Binary64(length.getReal()));
-    }
-    return new Heading.Reset<>(new Binary64(((Heading.Reset<T>) heading).toe().getReal()));
   }
 
   /**
