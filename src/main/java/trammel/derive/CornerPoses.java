@@ -93,23 +93,12 @@ final class CornerPoses {
 
   /** The pose that the hard points were surveyed in, in plain numbers. */
   Pose<Binary64> plainSurveyed() {
-    Corner<Binary64> linkage = plain(false);
-    return (Pose<Binary64>)
-        linkage.pose(linkage.surveyedAngle(), new Heading.ByTieRod<>(linkage.tieRodInner()));
+    return plain(false).asSurveyed();
   }
 
   /** The same with derivatives. */
-  Optional<Pose<Gradient>> asSurveyed() {
-    return poses.get(
-        "as surveyed",
-        key ->
-            linkage(false)
-                        .pose(
-                            linkage(false).surveyedAngle(),
-                            new Heading.ByTieRod<>(linkage(false).tieRodInner()))
-                    instanceof Pose<Gradient> pose
-                ? Optional.of(pose)
-                : Optional.empty());
+  Pose<Gradient> asSurveyed() {
+    return poses.get("as surveyed", key -> Optional.of(linkage(false).asSurveyed())).orElseThrow();
   }
 
   /** As proposed, at rest. */

@@ -206,19 +206,13 @@ final class HalfShaftFacts {
      * Over travel and lock; empty where a joint was not surveyed or the linkage does not get there.
      */
     Optional<Run> run() {
-      Optional<Pose<Gradient>> surveyed = known() ? poses.asSurveyed() : Optional.empty();
       Optional<Pose<Gradient>> hanging = poses.atDroop(true);
       Optional<Pose<Gradient>> up = poses.atBump(true);
-      if (surveyed.isEmpty() || hanging.isEmpty() || up.isEmpty()) {
+      if (!known() || hanging.isEmpty() || up.isEmpty()) {
         return Optional.empty();
       }
       Mount<Gradient> joint =
-          Mount.of(
-              poses.linkage(false),
-              surveyed.get(),
-              Carrier.UPRIGHT,
-              constant(inner()),
-              constant(outer()));
+          Mount.of(poses.linkage(false), Carrier.UPRIGHT, constant(inner()), constant(outer()));
       Stand atDroop = stand(joint, hanging.get());
       Stand bent = atDroop;
       for (boolean lock : new boolean[] {true, false}) {

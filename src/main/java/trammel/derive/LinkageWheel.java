@@ -173,15 +173,15 @@ final class LinkageWheel {
     Optional<UpperArm> arm = facts.build.after(position).one(PartKind.UPPER_ARM, UpperArm.class);
     Quantity limit =
         arm.map(UpperArm::swing).filter(Quantity::isKnown).orElse(linkage.upperSwing().limit());
-    Optional<Gradient> surveyed = poses.asSurveyed().map(pose -> swing(false, pose));
     Optional<Gradient> hung = poses.armsAtDroop().map(pose -> swing(true, pose));
     Optional<Gradient> bumped = poses.armsAtBump().map(pose -> swing(true, pose));
-    if (surveyed.isEmpty() || hung.isEmpty() || bumped.isEmpty()) {
+    if (hung.isEmpty() || bumped.isEmpty()) {
       facts.swing(position, standing, lift, linkage, UNBOUNDED);
       return;
     }
-    Gradient droop = turn(surveyed.get(), hung.get());
-    Gradient bump = turn(surveyed.get(), bumped.get());
+    Gradient surveyed = swing(false, poses.asSurveyed());
+    Gradient droop = turn(surveyed, hung.get());
+    Gradient bump = turn(surveyed, bumped.get());
     boolean hanging = droop.getValue() >= bump.getValue();
     Quantity turn = variables.quantity(SWING, ANGLE, hanging ? droop : bump);
     facts.derivation.facts.add(

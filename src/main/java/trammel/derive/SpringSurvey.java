@@ -17,9 +17,7 @@ import trammel.geometry.HardPoints;
 import trammel.geometry.Heading;
 import trammel.geometry.Mount;
 import trammel.geometry.MountPath;
-import trammel.geometry.MountPath.Place;
 import trammel.quantity.Absence;
-import trammel.quantity.Constants;
 import trammel.quantity.Formula;
 import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
@@ -29,6 +27,16 @@ import trammel.quantity.Quantity;
  * once, and each travel worked out once, whoever asks for it.
  */
 final class SpringSurvey {
+  private static final Formula AT_TRAVEL =
+      new Formula(
+          "room for the spring",
+          "by the hard points, at the wheel's travel",
+          "closed form of the linkage");
+  private static final Formula RATIO_AT_TRAVEL =
+      new Formula(
+          "motion ratio of the spring",
+          "by the hard points, at the wheel's travel",
+          "closed form of the linkage");
   private static final Formula BY_POINTS =
       new Formula(
           "room for the spring",
@@ -41,14 +49,16 @@ final class SpringSurvey {
           "closed form of the linkage");
 
   private final Variables variables;
-  private final int rise;
   private final MountPath<Gradient> path;
 
   /** Seats' distance less the length of the spring's mount, as surveyed. */
   private final Gradient beyond;
 
   private final Heading<Gradient> straight;
-  private final Latest<Double, Optional<Place<Gradient>>> worked = new Latest<>();
+  private final Latest<Double, Optional<Room>> worked = new Latest<>();
+
+  /** What a travel brings, as though it were known exactly, and what more travel makes of it. */
+  private record Room(Quantity seats, Quantity ratio, double ratioPerRise) {}
 
   /** Of an axle whose hard points, angles and mount are all known. */
   SpringSurvey(AxleProfile axle, MountProfile mount, DoubleWishbone<Binary64> plain) {
@@ -62,7 +72,6 @@ final class SpringSurvey {
     int[] body = collector.add(mount.body(), "spring on the body");
     int[] moving = collector.add(mount.moving(), "spring on the arm");
     int seats = collector.add(axle.support().springLength());
-    rise = collector.add(Constants.mm(0));
     variables = collector.all();
     Map<HardPoint, FieldVector3D<Gradient>> at = new EnumMap<>(HardPoint.class);
     points.forEach((point, index) -> at.put(point, variables.point(index)));
@@ -70,21 +79,16 @@ final class SpringSurvey {
         DoubleWishbone.of(
             new HardPoints<>(at, variables.variable(camber), variables.variable(toe)), Map.of());
     FieldVector3D<Gradient> upper = variables.point(body);
-    FieldVector3D<Gradient> lower = variables.point(moving);
-    path =
-        MountPath.of(
-            corner,
-            Mount.of(corner, SpringTravel.surveyedPose(corner), mount.on(), upper, lower),
-            plain);
-    beyond = variables.variable(seats).subtract(lower.subtract(upper).getNorm());
+    Mount<Gradient> spring = Mount.of(corner, mount.on(), upper, variables.point(moving));
+    path = MountPath.of(corner, spring, plain);
+    beyond = variables.variable(seats).subtract(variables.point(moving).subtract(upper).getNorm());
     straight = new Heading.Reset<>(variables.constant(0));
   }
 
   /** Where the seats are at a known travel, with the travel's own uncertainty. */
-  SpringTravel.Stand at(Quantity at) {
-    Optional<Place<Gradient>> place =
-        worked.get(at.value(), () -> path.at(variables.variable(rise).add(at.value()), straight));
-    if (place.isEmpty()) {
+  SpringTravel.Stand at(Quantity travel) {
+    Optional<Room> found = worked.get(travel.value(), () -> room(travel.value()));
+    if (found.isEmpty()) {
       return SpringTravel.absent(
           new Absence(
               "room for the spring",
@@ -92,9 +96,20 @@ final class SpringSurvey {
               Instrument.READ,
               "raise it less"));
     }
-    Variables there = variables.with(rise, at);
+    Room room = found.get();
+    double ratio = room.ratio.value();
     return new SpringTravel.Stand(
-        there.quantity(BY_POINTS, LENGTH, beyond.add(place.get().length())),
-        there.quantity(RATIO_BY_POINTS, RATIO, place.get().ratio()));
+        AT_TRAVEL.of(LENGTH, room.seats.value(), new double[] {1, -ratio}, room.seats, travel),
+        RATIO_AT_TRAVEL.of(RATIO, ratio, new double[] {1, room.ratioPerRise}, room.ratio, travel));
+  }
+
+  private Optional<Room> room(double rise) {
+    return path.at(rise, straight)
+        .map(
+            place ->
+                new Room(
+                    variables.quantity(BY_POINTS, LENGTH, beyond.add(place.length())),
+                    variables.quantity(RATIO_BY_POINTS, RATIO, place.ratio()),
+                    place.ratioPerRise()));
   }
 }

@@ -7,7 +7,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.Binary64;
 import org.hipparchus.util.Binary64Field;
@@ -41,9 +40,17 @@ final class SpringTravel {
 
   private final AxleProfile axle;
   private final Memo<MountProfile, SpringSurvey> surveys = new Memo<>();
+  private final boolean surveyed;
 
   SpringTravel(AxleProfile axle) {
     this.axle = axle;
+    this.surveyed =
+        axle.layout() == Layout.DOUBLE_WISHBONE
+            && CornerModel.complete(axle)
+            && mount() != null
+            && axle.alignment().asSurveyed().camber().isKnown()
+            && axle.alignment().asSurveyed().toe().isKnown()
+            && axle.linkage().points().values().stream().allMatch(SurveyedShape::known);
   }
 
   /**
@@ -56,12 +63,7 @@ final class SpringTravel {
 
   /** Whether corner and spring are surveyed. */
   boolean surveyed() {
-    return axle.layout() == Layout.DOUBLE_WISHBONE
-        && CornerModel.complete(axle)
-        && mount() != null
-        && axle.alignment().asSurveyed().camber().isKnown()
-        && axle.alignment().asSurveyed().toe().isKnown()
-        && axle.linkage().points().values().stream().allMatch(SurveyedShape::known);
+    return surveyed;
   }
 
   private @Nullable MountProfile mount() {
@@ -112,11 +114,10 @@ final class SpringTravel {
     Mount<Binary64> spring =
         Mount.of(
             corner,
-            surveyedPose(corner),
             mount.on(),
             plain(SurveyedShape.vector(mount.body())),
             plain(SurveyedShape.vector(mount.moving())));
-    double book = spring.length(corner, surveyedPose(corner)).getReal();
+    double book = spring.length(corner, corner.asSurveyed()).getReal();
     double seats = axle.support().springLength().value();
     MotionRatio<Binary64> ratios = MotionRatio.of(corner, spring);
     WheelTravel<Binary64> travel = WheelTravel.of(corner);
@@ -161,14 +162,6 @@ final class SpringTravel {
   private static FieldVector3D<Binary64> plain(
       org.hipparchus.geometry.euclidean.threed.Vector3D vector) {
     return new FieldVector3D<>(Binary64Field.getInstance(), vector);
-  }
-
-  static <T extends CalculusFieldElement<T>> Pose<T> surveyedPose(DoubleWishbone<T> corner) {
-    if (corner.pose(corner.surveyedAngle(), new Heading.ByTieRod<>(corner.tieRodInner()))
-        instanceof Pose<T> pose) {
-      return pose;
-    }
-    throw new IllegalStateException("a linkage does not reach the pose it was surveyed in");
   }
 
   private static double number(Quantity quantity) {

@@ -222,7 +222,7 @@ final class SweptGaps {
         (station, approach) -> {
           Optional<Pose<Gradient>> pose =
               approach.obstacle().fixedTo() == Obstacle.FixedTo.KNUCKLE
-                  ? corners.asSurveyed()
+                  ? Optional.of(corners.asSurveyed())
                   : swept.computeIfAbsent(
                       List.of(approach.travel(), approach.steer()),
                       key -> pose(model, corners, touched, approach));

@@ -140,13 +140,6 @@ final class Variables {
     return quantity(formula, dimension, sum);
   }
 
-  /** The same variables with another quantity in the place of one. */
-  Variables with(int index, Quantity quantity) {
-    List<Quantity> others = new ArrayList<>(Arrays.asList(quantities));
-    others.set(index, quantity);
-    return new Variables(others);
-  }
-
   /**
    * The same variables read once more: two sides of one profile are two sources of error, unless
    * both were measured on this vehicle.

@@ -340,14 +340,11 @@ public record WheelMap(
       return null;
     }
     Corner<Binary64> surveyed = poses.plain(false);
-    return surveyed.pose(surveyed.surveyedAngle(), new Heading.ByTieRod<>(surveyed.tieRodInner()))
-            instanceof Pose<Binary64> then
-        ? MotionRatio.of(
-                poses.plain(true),
-                Mount.of(surveyed, then, mount.on(), vector(mount.body()), vector(mount.moving())))
-            .at(pose, heading)
-            .getReal()
-        : null;
+    return MotionRatio.of(
+            poses.plain(true),
+            Mount.of(surveyed, mount.on(), vector(mount.body()), vector(mount.moving())))
+        .at(pose, heading)
+        .getReal();
   }
 
   private static boolean known(MountProfile mount) {

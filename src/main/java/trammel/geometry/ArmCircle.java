@@ -28,21 +28,21 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
   /**
    * The circle of an arm.
    *
-   * @param frontLeg front pivot to ball joint (mm)
-   * @param rearLeg rear pivot to ball joint (mm)
+   * @param frontSquare front pivot to ball joint, squared (mm²)
+   * @param rearSquare rear pivot to ball joint, squared (mm²)
    * @throws OutOfReachException if the legs cannot meet
    */
   static <T extends CalculusFieldElement<T>> ArmCircle<T> of(
-      String arm, FieldVector3D<T> front, FieldVector3D<T> rear, T frontLeg, T rearLeg) {
+      String arm, FieldVector3D<T> front, FieldVector3D<T> rear, T frontSquare, T rearSquare) {
     FieldVector3D<T> between = front.subtract(rear);
-    T spacing = between.getNorm();
+    T spacingSquare = Products.square(between);
+    T spacing = spacingSquare.sqrt();
     if (spacing.getReal() < LEAST_SPACING) {
       throw new OutOfReachException(arm + ": its pivots coincide");
     }
-    FieldVector3D<T> axis = between.scalarMultiply(spacing.reciprocal());
-    T rearSquare = rearLeg.square();
-    T foot =
-        rearSquare.subtract(frontLeg.square()).add(spacing.square()).divide(spacing.multiply(2));
+    T perSpacing = spacing.reciprocal();
+    FieldVector3D<T> axis = Products.times(perSpacing, between);
+    T foot = rearSquare.subtract(frontSquare).add(spacingSquare).multiply(perSpacing).multiply(0.5);
     T square = rearSquare.subtract(foot.square());
     if (!(square.getReal() > 0)) {
       throw new OutOfReachException(arm + ": its legs cannot meet at a ball joint");

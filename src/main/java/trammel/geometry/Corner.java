@@ -15,20 +15,18 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  */
 public abstract sealed class Corner<T extends CalculusFieldElement<T>>
     permits DoubleWishbone, Strut {
+  private final HardPoints<T> points;
+  private final Map<HardPoint, FieldVector3D<T>> shifts;
   private final ArmCircle<T> lower;
   private final Steering<T> steering;
   private final T surveyedAngle;
-  private final FieldVector3D<T> surveyedWheel;
 
-  Corner(
-      ArmCircle<T> lower,
-      Steering<T> steering,
-      FieldVector3D<T> surveyedBall,
-      FieldVector3D<T> surveyedWheel) {
-    this.lower = lower;
+  Corner(HardPoints<T> points, Map<HardPoint, FieldVector3D<T>> shifts, Steering<T> steering) {
+    this.points = points;
+    this.shifts = shifts;
+    this.lower = points.lowerArm(shifts);
     this.steering = steering;
-    this.surveyedAngle = lower.angle(surveyedBall);
-    this.surveyedWheel = surveyedWheel;
+    this.surveyedAngle = lower.angle(points.at(HardPoint.LOWER_BALL_JOINT));
   }
 
   /**
@@ -64,7 +62,29 @@ public abstract sealed class Corner<T extends CalculusFieldElement<T>>
 
   /** The wheel's center as surveyed (mm). */
   public FieldVector3D<T> surveyedWheel() {
-    return surveyedWheel;
+    return points.at(HardPoint.WHEEL_CENTER);
+  }
+
+  /**
+   * The pose that the hard points were surveyed in, straight from them, with nothing shifted.
+   *
+   * @throws OutOfReachException if the points make no linkage
+   */
+  public Pose<T> asSurveyed() {
+    FieldVector3D<T> ball = points.at(HardPoint.LOWER_BALL_JOINT);
+    FieldVector3D<T> spindle = Upright.spindle(points.camber(), points.toe());
+    FieldVector3D<T> kingpin = points.kingpin();
+    Upright.Standing<T> standing = points.standing(kingpin, spindle);
+    return new Pose<>(
+        shifts.isEmpty() ? surveyedAngle : points.lowerArm(Map.of()).angle(ball),
+        ball,
+        points.at(points.upperEnd()),
+        points.at(HardPoint.TIE_ROD_INNER),
+        points.at(HardPoint.WHEEL_CENTER),
+        kingpin,
+        standing.steeringArm(),
+        spindle,
+        standing.upright());
   }
 
   /** The tie rod's inner end with the steering straight ahead (mm). */
@@ -93,6 +113,15 @@ public abstract sealed class Corner<T extends CalculusFieldElement<T>>
    * @param lowerAngle above level (radians)
    */
   public abstract Function<Heading<T>, Posed<T>> poses(T lowerAngle);
+
+  HardPoints<T> points() {
+    return points;
+  }
+
+  /** Of hard points, from where they were surveyed (mm). */
+  Map<HardPoint, FieldVector3D<T>> shifts() {
+    return shifts;
+  }
 
   /** The same linkage in other numbers. */
   public abstract <S extends CalculusFieldElement<S>> Corner<S> in(Function<T, S> number);

@@ -17,8 +17,6 @@ import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
  * its own measures always.
  */
 public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Corner<T> {
-  private final HardPoints<T> points;
-  private final Map<HardPoint, FieldVector3D<T>> shifts;
   private final ArmCircle<T> upper;
   private final int upperBranch;
   private final T uprightLength;
@@ -33,13 +31,7 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
       T uprightLength,
       Upright<T> upright,
       Steering<T> steering) {
-    super(
-        points.lowerArm(shifts),
-        steering,
-        points.at(HardPoint.LOWER_BALL_JOINT),
-        points.at(HardPoint.WHEEL_CENTER));
-    this.points = points;
-    this.shifts = shifts;
+    super(points, shifts, steering);
     this.upper = upper;
     this.upperBranch = upperBranch;
     this.uprightLength = uprightLength;
@@ -55,22 +47,16 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
   public static <T extends CalculusFieldElement<T>> DoubleWishbone<T> of(HardPoints<T> points) {
     FieldVector3D<T> lowerBall = points.at(HardPoint.LOWER_BALL_JOINT);
     FieldVector3D<T> upperBall = points.at(HardPoint.UPPER_BALL_JOINT);
-    FieldVector3D<T> between = upperBall.subtract(lowerBall);
-    FieldVector3D<T> kingpin = Upright.kingpin(between, "upper ball joint");
+    FieldVector3D<T> kingpin = points.kingpin();
     Upright.Standing<T> standing =
-        Upright.standing(
-            lowerBall,
-            kingpin,
-            points.at(HardPoint.TIE_ROD_OUTER),
-            points.at(HardPoint.WHEEL_CENTER),
-            Upright.spindle(points.camber(), points.toe()));
+        points.standing(kingpin, Upright.spindle(points.camber(), points.toe()));
     ArmCircle<T> upper = upper(points, Map.of());
     return new DoubleWishbone<>(
         points,
         Map.of(),
         upper,
         upper.branch(upperBall, lowerBall),
-        between.getNorm(),
+        Products.length(upperBall.subtract(lowerBall)),
         standing.upright(),
         Steering.of(
             standing,
@@ -95,13 +81,13 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
   @Override
   public DoubleWishbone<T> shifted(Map<HardPoint, FieldVector3D<T>> moved) {
     return new DoubleWishbone<>(
-        points,
+        points(),
         moved,
-        upper(points, moved),
+        upper(points(), moved),
         upperBranch,
         uprightLength,
         upright,
-        steering().from(points.shifted(moved, HardPoint.TIE_ROD_INNER)));
+        steering().from(points().shifted(moved, HardPoint.TIE_ROD_INNER)));
   }
 
   private static <T extends CalculusFieldElement<T>> ArmCircle<T> upper(
@@ -128,8 +114,8 @@ public final class DoubleWishbone<T extends CalculusFieldElement<T>> extends Cor
   @Override
   public <S extends CalculusFieldElement<S>> DoubleWishbone<S> in(Function<T, S> number) {
     Map<HardPoint, FieldVector3D<S>> moved = new EnumMap<>(HardPoint.class);
-    shifts.forEach((name, shift) -> moved.put(name, point(shift, number)));
-    return of(points.in(at -> point(at, number), number), moved);
+    shifts().forEach((name, shift) -> moved.put(name, point(shift, number)));
+    return of(points().in(at -> point(at, number), number), moved);
   }
 
   ArmCircle<T> upper() {

@@ -20,6 +20,14 @@ record Frame<T extends CalculusFieldElement<T>>(
     };
   }
 
+  /** The frame of an arm or the upright as it was surveyed. */
+  static <T extends CalculusFieldElement<T>> Frame<T> surveyed(
+      Corner<T> corner, Mount.Carrier carrier) {
+    return carrier == Mount.Carrier.LOWER_ARM
+        ? arm(corner.lower(), corner.points().at(HardPoint.LOWER_BALL_JOINT))
+        : of(corner, corner.asSurveyed(), carrier);
+  }
+
   /** The frame of an arm: from its axis, along it, toward the ball joint. */
   static <T extends CalculusFieldElement<T>> Frame<T> arm(ArmCircle<T> arm, FieldVector3D<T> ball) {
     FieldVector3D<T> reach = Products.times(arm.radius().reciprocal(), ball.subtract(arm.center()));
@@ -31,7 +39,7 @@ record Frame<T extends CalculusFieldElement<T>>(
       FieldVector3D<T> origin, FieldVector3D<T> first, FieldVector3D<T> point) {
     FieldVector3D<T> to = point.subtract(origin);
     FieldVector3D<T> across = to.subtract(Products.times(Products.dot(to, first), first));
-    FieldVector3D<T> second = Products.times(across.getNorm().reciprocal(), across);
+    FieldVector3D<T> second = Products.times(Products.length(across).reciprocal(), across);
     return new Frame<>(origin, first, second, Products.cross(first, second));
   }
 

@@ -60,6 +60,38 @@ public record HardPoints<T extends CalculusFieldElement<T>>(
     return at;
   }
 
+  /** The upper end of the steering axis: a strut's top, else the upper ball joint. */
+  HardPoint upperEnd() {
+    return strut() ? HardPoint.STRUT_TOP : HardPoint.UPPER_BALL_JOINT;
+  }
+
+  /**
+   * The unit vector up the steering axis.
+   *
+   * @throws OutOfReachException if it leans by 60° or more
+   */
+  FieldVector3D<T> kingpin() {
+    return Upright.kingpin(
+        at(upperEnd()).subtract(at(HardPoint.LOWER_BALL_JOINT)),
+        strut() ? "strut's top" : "upper ball joint");
+  }
+
+  /**
+   * The upright as it stands.
+   *
+   * @param kingpin unit vector up the steering axis
+   * @param spindle unit vector along the wheel's axis, outboard
+   * @throws OutOfReachException if the tie rod cannot steer it
+   */
+  Upright.Standing<T> standing(FieldVector3D<T> kingpin, FieldVector3D<T> spindle) {
+    return Upright.standing(
+        at(HardPoint.LOWER_BALL_JOINT),
+        kingpin,
+        at(HardPoint.TIE_ROD_OUTER),
+        at(HardPoint.WHEEL_CENTER),
+        spindle);
+  }
+
   /** Where a joint is once a shift, if it has one, has moved it (mm). */
   FieldVector3D<T> shifted(Map<HardPoint, FieldVector3D<T>> shifts, HardPoint point) {
     FieldVector3D<T> shift = shifts.get(point);
@@ -81,8 +113,8 @@ public record HardPoints<T extends CalculusFieldElement<T>>(
         name,
         shifted(shifts, frontPivot),
         shifted(shifts, rearPivot),
-        ball.subtract(at(frontPivot)).getNorm(),
-        ball.subtract(at(rearPivot)).getNorm());
+        Products.square(ball.subtract(at(frontPivot))),
+        Products.square(ball.subtract(at(rearPivot))));
   }
 
   /** The lower arm, which every corner has. */

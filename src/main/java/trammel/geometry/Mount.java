@@ -24,17 +24,12 @@ public record Mount<T extends CalculusFieldElement<T>>(
   /**
    * A mount as surveyed.
    *
-   * @param surveyed its pose as surveyed
-   * @param moving its end on the carrier in that pose (mm)
+   * @param surveyed the corner with nothing shifted
+   * @param moving its end on the carrier, surveyed with the corner's hard points (mm)
    */
   public static <T extends CalculusFieldElement<T>> Mount<T> of(
-      Corner<T> corner,
-      Pose<T> surveyed,
-      Carrier carrier,
-      FieldVector3D<T> body,
-      FieldVector3D<T> moving) {
-    Frame<T> frame = Frame.of(corner, surveyed, carrier);
-    return new Mount<>(carrier, body, frame.in(moving));
+      Corner<T> surveyed, Carrier carrier, FieldVector3D<T> body, FieldVector3D<T> moving) {
+    return new Mount<>(carrier, body, Frame.surveyed(surveyed, carrier).in(moving));
   }
 
   /** Where its moving end is in a pose (mm). */
@@ -44,6 +39,6 @@ public record Mount<T extends CalculusFieldElement<T>>(
 
   /** Its length in a pose (mm). */
   public T length(Corner<T> corner, Pose<T> pose) {
-    return moving(corner, pose).subtract(body).getNorm();
+    return Products.length(moving(corner, pose).subtract(body));
   }
 }

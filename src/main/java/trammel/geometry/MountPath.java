@@ -56,8 +56,9 @@ public final class MountPath<T extends CalculusFieldElement<T>> {
    *
    * @param length of the mount (mm)
    * @param ratio how far it shortens for each millimeter that the wheel rises
+   * @param ratioPerRise what the ratio grows by for each such millimeter (1/mm)
    */
-  public record Place<T extends CalculusFieldElement<T>>(T length, T ratio) {}
+  public record Place<T extends CalculusFieldElement<T>>(T length, T ratio, double ratioPerRise) {}
 
   /** Length and height in a pose. */
   private record Point<T extends CalculusFieldElement<T>>(T length, T height) {
@@ -71,11 +72,11 @@ public final class MountPath<T extends CalculusFieldElement<T>> {
   /**
    * Where the mount is; nothing where the linkage does not reach that travel, or ends there.
    *
-   * @param at rise of the wheel's center from where it was surveyed (mm)
+   * @param rise of the wheel's center from where it was surveyed (mm)
    */
-  public Optional<Place<T>> at(T at, Heading<T> heading) {
+  public Optional<Place<T>> at(double rise, Heading<T> heading) {
     Heading<Binary64> plainly = heading.plain();
-    if (!(travel.at(new Binary64(at.getReal()), plainly) instanceof Pose<Binary64> pose)) {
+    if (!(travel.at(new Binary64(rise), plainly) instanceof Pose<Binary64> pose)) {
       return Optional.empty();
     }
     double angle = pose.lowerAngle().getReal();
@@ -88,14 +89,15 @@ public final class MountPath<T extends CalculusFieldElement<T>> {
     }
     T ratio = below.ratio(above);
     T over =
-        middle(below.height, above.height).subtract(corner.surveyedWheel().getZ()).subtract(at);
+        middle(below.height, above.height).subtract(corner.surveyedWheel().getZ()).subtract(rise);
     Point<Binary64> here = new Point<>(plainMount.length(plain, pose), pose.wheelCenter().getZ());
     double change = here.ratio(farAbove).getReal() - farBelow.ratio(here).getReal();
-    double rise = (farAbove.height.getReal() - farBelow.height.getReal()) / 2;
+    double way = (farAbove.height.getReal() - farBelow.height.getReal()) / 2;
     return Optional.of(
         new Place<>(
             middle(below.length, above.length).add(over.multiply(ratio.getReal())),
-            ratio.subtract(over.multiply(change / rise))));
+            ratio.subtract(over.multiply(change / way)),
+            change / way));
   }
 
   private static <S extends CalculusFieldElement<S>> @Nullable Point<S> point(

@@ -54,7 +54,7 @@ public record Pose<T extends CalculusFieldElement<T>>(
 
   /** Length that the tie rod has in this pose (mm). */
   public T tieRodLength() {
-    return tieRodOuter().subtract(tieRodInner).getNorm();
+    return Products.length(tieRodOuter().subtract(tieRodInner));
   }
 
   /**

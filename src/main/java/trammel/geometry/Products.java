@@ -16,6 +16,16 @@ final class Products {
     return SumOfProducts.of(a.getX(), b.getX(), a.getY(), b.getY(), a.getZ(), b.getZ());
   }
 
+  /** a · a. */
+  static <T extends CalculusFieldElement<T>> T square(FieldVector3D<T> a) {
+    return dot(a, a);
+  }
+
+  /** Length of a vector. */
+  static <T extends CalculusFieldElement<T>> T length(FieldVector3D<T> a) {
+    return dot(a, a).sqrt();
+  }
+
   /** a × b. */
   static <T extends CalculusFieldElement<T>> FieldVector3D<T> cross(
       FieldVector3D<T> a, FieldVector3D<T> b) {

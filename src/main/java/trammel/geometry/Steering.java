@@ -43,7 +43,8 @@ record Steering<T extends CalculusFieldElement<T>>(
     double cosine = Products.dot(arm, turn.fore).getReal();
     double sine = Products.dot(arm, turn.side).getReal();
     boolean left = turn.first.getReal() * sine - turn.second.getReal() * cosine >= 0;
-    return new Steering<>(inner, outer.subtract(inner).getNorm(), ahead ? -1 : 1, left ? 1 : -1);
+    return new Steering<>(
+        inner, Products.length(outer.subtract(inner)), ahead ? -1 : 1, left ? 1 : -1);
   }
 
   private static <T extends CalculusFieldElement<T>> FieldVector3D<Binary64> plain(

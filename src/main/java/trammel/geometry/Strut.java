@@ -21,8 +21,6 @@ import org.jspecify.annotations.Nullable;
  * runs and has no shift.
  */
 public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
-  private final HardPoints<T> points;
-  private final Map<HardPoint, FieldVector3D<T>> shifts;
   private final FieldVector3D<T> top;
   private final Line<T> line;
   private final FieldVector3D<T> spindle;
@@ -47,7 +45,7 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
     static <T extends CalculusFieldElement<T>> Line<T> of(
         FieldVector3D<T> ball, FieldVector3D<T> top, FieldVector3D<T> low) {
       FieldVector3D<T> along = top.subtract(low);
-      T length = along.getNorm();
+      T length = Products.length(along);
       if (!(length.getReal() > LEAST_LENGTH)) {
         throw new OutOfReachException("the strut's foot lies at its top");
       }
@@ -62,7 +60,7 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
 
     /** Where a top at a distance squared lies from the lower ball joint (mm); null if too near. */
     @Nullable FieldVector3D<T> top(T square) {
-      T rise = square.subtract(foot.getNormSq());
+      T rise = square.subtract(Products.square(foot));
       return rise.getReal() > 0 ? foot.add(Products.times(rise.sqrt(), up)) : null;
     }
   }
@@ -78,19 +76,16 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
       FieldVector3D<T> kingpin,
       FieldVector3D<T> spindle) {
     super(
-        points.lowerArm(shifts),
+        points,
+        shifts,
         Steering.of(
-                standing(points, kingpin, spindle),
+                points.standing(kingpin, spindle),
                 points.at(HardPoint.LOWER_BALL_JOINT),
                 kingpin,
                 points.at(HardPoint.TIE_ROD_OUTER),
                 points.at(HardPoint.TIE_ROD_INNER),
                 points.toe())
-            .from(points.shifted(shifts, HardPoint.TIE_ROD_INNER)),
-        points.at(HardPoint.LOWER_BALL_JOINT),
-        points.at(HardPoint.WHEEL_CENTER));
-    this.points = points;
-    this.shifts = shifts;
+            .from(points.shifted(shifts, HardPoint.TIE_ROD_INNER)));
     this.top = points.shifted(shifts, HardPoint.STRUT_TOP);
     this.line = line;
     this.spindle = spindle;
@@ -98,16 +93,6 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
     Frame<T> frame = Frame.of(ball, spindle, points.at(HardPoint.TIE_ROD_OUTER));
     this.lineInUpright = frame.in(ball.add(line.up));
     this.footInUpright = frame.in(foot);
-  }
-
-  private static <T extends CalculusFieldElement<T>> Upright.Standing<T> standing(
-      HardPoints<T> points, FieldVector3D<T> kingpin, FieldVector3D<T> spindle) {
-    return Upright.standing(
-        points.at(HardPoint.LOWER_BALL_JOINT),
-        kingpin,
-        points.at(HardPoint.TIE_ROD_OUTER),
-        points.at(HardPoint.WHEEL_CENTER),
-        spindle);
   }
 
   /**
@@ -128,7 +113,7 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
       HardPoints<T> points, Map<HardPoint, FieldVector3D<T>> shifts) {
     FieldVector3D<T> ball = points.at(HardPoint.LOWER_BALL_JOINT);
     FieldVector3D<T> top = points.at(HardPoint.STRUT_TOP);
-    FieldVector3D<T> kingpin = Upright.kingpin(top.subtract(ball), "strut's top");
+    FieldVector3D<T> kingpin = points.kingpin();
     FieldVector3D<T> foot = KnuckleBolts.moved(points, shifts, points.at(HardPoint.STRUT_FOOT));
     return new Strut<>(
         points,
@@ -141,29 +126,29 @@ public final class Strut<T extends CalculusFieldElement<T>> extends Corner<T> {
 
   @Override
   public Strut<T> shifted(Map<HardPoint, FieldVector3D<T>> moved) {
-    return of(points, moved);
+    return of(points(), moved);
   }
 
   @Override
   public Function<Heading<T>, Posed<T>> poses(T lowerAngle) {
     FieldVector3D<T> lowerBall = lower().at(lowerAngle);
     FieldVector3D<T> axis = top.subtract(lowerBall);
-    T square = axis.getNormSq();
+    T square = Products.square(axis);
     FieldVector3D<T> inUpright = line.top(square);
     if (inUpright == null || !(axis.getZ().getReal() > 0)) {
       return heading -> new OutOfReach<>("the upright has come up to the strut's top");
     }
     T perLength = square.sqrt().reciprocal();
     FieldVector3D<T> kingpin = Products.times(perLength, axis);
-    Upright<T> upright = standing(points, Products.times(perLength, inUpright), spindle).upright();
+    Upright<T> upright = points().standing(Products.times(perLength, inUpright), spindle).upright();
     return heading -> steering().pose(upright, lowerAngle, lowerBall, top, kingpin, heading);
   }
 
   @Override
   public <S extends CalculusFieldElement<S>> Strut<S> in(Function<T, S> number) {
     Map<HardPoint, FieldVector3D<S>> moved = new EnumMap<>(HardPoint.class);
-    shifts.forEach((name, shift) -> moved.put(name, point(shift, number)));
-    return of(points.in(at -> point(at, number), number), moved);
+    shifts().forEach((name, shift) -> moved.put(name, point(shift, number)));
+    return of(points().in(at -> point(at, number), number), moved);
   }
 
   /** Unit vector up the strut's axis in a pose. */

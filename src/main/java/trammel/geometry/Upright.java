@@ -39,7 +39,7 @@ record Upright<T extends CalculusFieldElement<T>>(
     FieldVector3D<T> toOuter = outer.subtract(lowerBall);
     T foot = Products.dot(toOuter, kingpin);
     FieldVector3D<T> across = toOuter.subtract(Products.times(foot, kingpin));
-    T length = across.getNorm();
+    T length = Products.length(across);
     if (!(length.getReal() > LEAST_STEERING_ARM)) {
       throw new OutOfReachException("the tie rod's outer end lies on the steering axis");
     }
@@ -63,7 +63,7 @@ record Upright<T extends CalculusFieldElement<T>>(
    */
   static <T extends CalculusFieldElement<T>> FieldVector3D<T> kingpin(
       FieldVector3D<T> axis, String upperPoint) {
-    T length = axis.getNorm();
+    T length = Products.length(axis);
     if (!(axis.getZ().getReal() > length.getReal() / 2)) {
       throw new OutOfReachException(
           "the steering axis lies down: the "

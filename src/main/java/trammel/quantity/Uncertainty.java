@@ -99,26 +99,33 @@ final class Uncertainty {
   }
 
   private Shares merged() {
-    Shares first = EXACT;
-    double by = 0;
-    Merge merge = null;
+    // The one with most inputs goes first: its list is taken as it is, and mostly has the others'.
+    int first = 0;
+    int most = 0;
+    int all = 0;
     for (int i = 0; i < operands.length; i++) {
-      Shares operand = operands[i].uncertainty().shares();
-      if (operand.parts.length == 0) {
-        continue;
+      int count = operands[i].uncertainty().shares().parts.length;
+      all += count;
+      if (count > most) {
+        most = count;
+        first = i;
       }
-      if (first == EXACT) {
-        first = operand;
-        by = partials[i];
-        continue;
-      }
-      if (merge == null) {
-        merge = new Merge();
-        merge.add(first, by);
-      }
-      merge.add(operand, partials[i]);
     }
-    return merge == null ? first.times(by) : merge.shares();
+    if (all == 0) {
+      return EXACT;
+    }
+    Shares longest = operands[first].uncertainty().shares();
+    if (all == most) {
+      return longest.times(partials[first]);
+    }
+    Merge merge = new Merge();
+    merge.add(longest, partials[first]);
+    for (int i = 0; i < operands.length; i++) {
+      if (i != first) {
+        merge.add(operands[i].uncertainty().shares(), partials[i]);
+      }
+    }
+    return merge.shares();
   }
 
   /** How much comes through each input, and all of it together. */
@@ -228,10 +235,14 @@ final class Uncertainty {
 
     private void addEach(Shares operand, double partial) {
       int before = count;
-      // Where the next one is looked for first: operands mostly have their inputs in one order.
-      int next = 0;
       int last = operand.inputs.length;
-      for (int i = 0; i < last; i++) {
+      int same = sameBeginning(operand.inputs);
+      for (int i = 0; i < same; i++) {
+        parts[i] += partial * operand.parts[i];
+      }
+      // Where the next one is looked for first: operands mostly have their inputs in one order.
+      int next = same;
+      for (int i = same; i < last; i++) {
         Input input = operand.inputs[i];
         int at = find(input, next, before);
         if (at >= 0) {
@@ -243,6 +254,16 @@ final class Uncertainty {
           parts[count++] = partial * operand.parts[i];
         }
       }
+    }
+
+    /** How many inputs of another list stand where they stand in this one. */
+    private int sameBeginning(Input[] others) {
+      int end = Math.min(count, others.length);
+      int same = 0;
+      while (same < end && inputs[same] == others[same]) {
+        same++;
+      }
+      return same;
     }
 
     /** Room for so many inputs more, in a list of its own. */

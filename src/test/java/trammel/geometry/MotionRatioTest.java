@@ -65,7 +65,7 @@ class MotionRatioTest {
       FieldVector3D<Binary64> moving,
       double travel) {
     Heading<Binary64> held = new Heading.ByTieRod<>(corner.tieRodInner());
-    Mount<Binary64> mount = Mount.of(corner, at(corner, 0, held), Carrier.LOWER_ARM, body, moving);
+    Mount<Binary64> mount = Mount.of(corner, Carrier.LOWER_ARM, body, moving);
     assertExact(corner, mount, travel, held);
     assertExact(corner, mount, travel, new Heading.Reset<>(new Binary64(0.1)));
   }
@@ -80,7 +80,6 @@ class MotionRatioTest {
       Mount<Binary64> mount =
           Mount.of(
               corner,
-              at(corner, 0, new Heading.ByTieRod<>(inner)),
               carrier,
               RandomLinkage.in(new Vector3D(20, 480, 800)),
               RandomLinkage.in(new Vector3D(0, RandomLinkage.between(random, 500, 650), 350)));
@@ -103,7 +102,6 @@ class MotionRatioTest {
       Mount<Binary64> damper =
           Mount.of(
               corner,
-              at(corner, 0, held),
               Carrier.UPRIGHT,
               points.at(HardPoint.STRUT_TOP),
               points.at(HardPoint.STRUT_FOOT));
@@ -121,13 +119,11 @@ class MotionRatioTest {
   void aStrutHasNoUpperArmToMountOn() {
     HardPoints<Binary64> points = RandomLinkage.strut(new Random(9));
     Strut<Binary64> corner = Strut.of(points);
-    Pose<Binary64> pose = at(corner, 0, new Heading.ByTieRod<>(corner.tieRodInner()));
     assertThatIllegalArgumentException()
         .isThrownBy(
             () ->
                 Mount.of(
                     corner,
-                    pose,
                     Carrier.UPPER_ARM,
                     points.at(HardPoint.STRUT_TOP),
                     points.at(HardPoint.STRUT_FOOT)))

@@ -155,9 +155,9 @@ class SingleSeaterAxleTest {
             "rocker",
             high,
             low,
-            onRocker.subtract(high).getNorm(),
-            onRocker.subtract(low).getNorm());
-    Mount<Binary64> rod = Mount.of(LINKAGE, SURVEYED, Mount.Carrier.LOWER_ARM, onRocker, onArm);
+            Products.square(onRocker.subtract(high)),
+            Products.square(onRocker.subtract(low)));
+    Mount<Binary64> rod = Mount.of(LINKAGE, Mount.Carrier.LOWER_ARM, onRocker, onArm);
     FieldVector3D<Binary64> arm = rod.moving(LINKAGE, atContact(contactTravel));
     FieldVector3D<Binary64> turned =
         rocker.meeting(arm, onRocker.subtract(onArm).getNorm(), rocker.branch(onRocker, onArm));
