@@ -4,13 +4,16 @@ import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Dimension.RATIO;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.Binary64;
 import trammel.catalog.AxleProfile;
 import trammel.catalog.Linkage.MountProfile;
+import trammel.catalog.SurveyPoint;
 import trammel.geometry.DoubleWishbone;
 import trammel.geometry.HardPoint;
 import trammel.geometry.HardPoints;
@@ -48,6 +51,10 @@ final class SpringSurvey {
           "by the hard points of corner and spring",
           "closed form of the linkage");
 
+  /** With the toe set again at every height the wheel stands alike, wherever its tie rod is. */
+  private static final Set<HardPoint> TIE_ROD =
+      EnumSet.of(HardPoint.TIE_ROD_INNER, HardPoint.TIE_ROD_OUTER);
+
   private final Variables variables;
   private final MountPath<Gradient> path;
 
@@ -66,7 +73,12 @@ final class SpringSurvey {
     Map<HardPoint, int[]> points = new EnumMap<>(HardPoint.class);
     axle.linkage()
         .points()
-        .forEach((point, at) -> points.put(point, collector.add(at, point.words())));
+        .forEach(
+            (point, at) -> {
+              if (!TIE_ROD.contains(point)) {
+                points.put(point, collector.add(at, point.words()));
+              }
+            });
     int camber = collector.add(axle.alignment().asSurveyed().camber());
     int toe = collector.add(axle.alignment().asSurveyed().toe());
     int[] body = collector.add(mount.body(), "spring on the body");
@@ -75,6 +87,7 @@ final class SpringSurvey {
     variables = collector.all();
     Map<HardPoint, FieldVector3D<Gradient>> at = new EnumMap<>(HardPoint.class);
     points.forEach((point, index) -> at.put(point, variables.point(index)));
+    TIE_ROD.forEach(point -> at.put(point, constant(axle.linkage().points(), point)));
     DoubleWishbone<Gradient> corner =
         DoubleWishbone.of(
             new HardPoints<>(at, variables.variable(camber), variables.variable(toe)), Map.of());
@@ -101,6 +114,11 @@ final class SpringSurvey {
     return new SpringTravel.Stand(
         AT_TRAVEL.of(LENGTH, room.seats.value(), new double[] {1, -ratio}, room.seats, travel),
         RATIO_AT_TRAVEL.of(RATIO, ratio, new double[] {1, room.ratioPerRise}, room.ratio, travel));
+  }
+
+  private FieldVector3D<Gradient> constant(Map<HardPoint, SurveyPoint> points, HardPoint point) {
+    return new FieldVector3D<>(
+        variables.constant(0).getField(), SurveyedShape.vector(points.get(point)));
   }
 
   private Optional<Room> room(double rise) {

@@ -8,6 +8,7 @@ import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.RotationConvention;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A wheel's linkage whose lower arm swings its ball joint on a circle: every pose follows in closed
@@ -19,14 +20,13 @@ public abstract sealed class Corner<T extends CalculusFieldElement<T>>
   private final Map<HardPoint, FieldVector3D<T>> shifts;
   private final ArmCircle<T> lower;
   private final Steering<T> steering;
-  private final T surveyedAngle;
+  private @Nullable T surveyedAngle;
 
   Corner(HardPoints<T> points, Map<HardPoint, FieldVector3D<T>> shifts, Steering<T> steering) {
     this.points = points;
     this.shifts = shifts;
     this.lower = points.lowerArm(shifts);
     this.steering = steering;
-    this.surveyedAngle = lower.angle(points.at(HardPoint.LOWER_BALL_JOINT));
   }
 
   /**
@@ -52,12 +52,17 @@ public abstract sealed class Corner<T extends CalculusFieldElement<T>>
 
   /** The numbers this linkage is computed in. */
   public Field<T> field() {
-    return surveyedAngle.getField();
+    return points.field();
   }
 
   /** The lower arm's angle above level as surveyed (radians). */
   public T surveyedAngle() {
-    return surveyedAngle;
+    T known = surveyedAngle;
+    if (known == null) {
+      known = lower.angle(points.at(HardPoint.LOWER_BALL_JOINT));
+      surveyedAngle = known;
+    }
+    return known;
   }
 
   /** The wheel's center as surveyed (mm). */
@@ -76,7 +81,7 @@ public abstract sealed class Corner<T extends CalculusFieldElement<T>>
     FieldVector3D<T> kingpin = points.kingpin();
     Upright.Standing<T> standing = points.standing(kingpin, spindle);
     return new Pose<>(
-        shifts.isEmpty() ? surveyedAngle : points.lowerArm(Map.of()).angle(ball),
+        shifts.isEmpty() ? surveyedAngle() : points.lowerArm(Map.of()).angle(ball),
         ball,
         points.at(points.upperEnd()),
         points.at(HardPoint.TIE_ROD_INNER),
