@@ -88,6 +88,11 @@ public final class Equipment {
     return all(kind).equals(other.all(kind));
   }
 
+  /** Whether it has the same parts as another. */
+  public boolean sameAs(Equipment other) {
+    return parts.equals(other.parts);
+  }
+
   /** Every part, in order of kind. */
   public List<Part> everything() {
     return parts.values().stream().flatMap(List::stream).toList();

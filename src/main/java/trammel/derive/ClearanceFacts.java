@@ -158,8 +158,8 @@ final class ClearanceFacts {
       Quantity raise) {
     List<Posed> posed = new ArrayList<>();
     List<Measured> gaps = gaps(position, station, profile);
-    CornerTravel now = new CornerTravel(build, position, build.after(position));
-    CornerTravel then = new CornerTravel(build, position, build.before(position));
+    CornerTravel now = derivation.ends(position, Stage.PROPOSED);
+    CornerTravel then = derivation.ends(position, Stage.FOUND);
     boolean bumpMeasured = gaps.stream().anyMatch(gap -> gap.height == Height.BUMP_STOP);
     for (Measured measured : gaps) {
       Quantity change = change(model, station, after, measured.with, raise);

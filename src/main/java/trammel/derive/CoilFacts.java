@@ -40,7 +40,8 @@ final class CoilFacts {
     boolean held =
         travel.axle().support().springCaptive()
             || !travel.equipment().all(PartKind.COIL_RETAINER).isEmpty();
-    CornerCoil.of(travel, build)
+    travel
+        .coil()
         .ifPresent(
             coil ->
                 derivation.facts.add(

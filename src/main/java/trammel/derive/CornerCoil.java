@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import trammel.build.Build;
 import trammel.catalog.AxleProfile.Springs;
 import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.Spring;
@@ -38,9 +37,16 @@ final class CornerCoil {
           "(room at book height − that length) / motion ratio",
           "own derivation");
 
+  private static final Formula SPACERS =
+      new Formula("spacers", "sum of their thicknesses", "definition");
+
+  private static final Quantity NO_SPACER = Constants.mm(0).called("no spacer");
+
   private final CornerTravel travel;
   private final Spring coil;
   private final Quantity spacers;
+  private final Once<Quantity> looseRise = new Once<>(() -> riseAt(coil().freeLength()));
+  private final Once<Quantity> solidRise = new Once<>(() -> riseAt(coil().solidLength()));
 
   private CornerCoil(CornerTravel travel, Spring coil, Quantity spacers) {
     this.travel = travel;
@@ -48,8 +54,12 @@ final class CornerCoil {
     this.spacers = spacers;
   }
 
-  /** The coil of a corner; none where leaves, torsion bars or air carry it, or none is named. */
-  static Optional<CornerCoil> of(CornerTravel travel, Build build) {
+  /**
+   * The coil of a corner; none where leaves, torsion bars or air carry it, or none is named.
+   *
+   * @param thicker how much thicker its spacers, if it has any, are tried (mm)
+   */
+  static Optional<CornerCoil> of(CornerTravel travel, double thicker) {
     if (travel.axle().springs() != Springs.COIL) {
       return Optional.empty();
     }
@@ -58,16 +68,14 @@ final class CornerCoil {
         .equipment()
         .all(PartKind.SPRING_SPACER, SpringSpacer.class)
         .forEach(spacer -> thicknesses.add(spacer.thickness()));
-    if (!thicknesses.isEmpty()) {
-      thicknesses.add(Constants.mm(build.trial().springSpacer()));
+    if (!thicknesses.isEmpty() && thicker != 0) {
+      thicknesses.add(Constants.mm(thicker));
     }
-    Quantity spacers = Constants.mm(0).called("no spacer");
+    Quantity spacers = NO_SPACER;
     if (!thicknesses.isEmpty()) {
       double[] ones = new double[thicknesses.size()];
       Arrays.fill(ones, 1);
-      spacers =
-          new Formula("spacers", "sum of their thicknesses", "definition")
-              .linear(ones, thicknesses.toArray(Quantity[]::new));
+      spacers = SPACERS.linear(ones, thicknesses.toArray(Quantity[]::new));
     }
     Quantity all = spacers;
     return travel
@@ -104,12 +112,12 @@ final class CornerCoil {
 
   /** Rise at which the coil has its free length: below it the coil is loose. */
   Quantity looseRise() {
-    return riseAt(coil.freeLength());
+    return looseRise.get();
   }
 
   /** Rise at which the coil is solid. */
   Quantity solidRise() {
-    return riseAt(coil.solidLength());
+    return solidRise.get();
   }
 
   private Quantity riseAt(Quantity length) {

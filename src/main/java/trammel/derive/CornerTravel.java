@@ -103,13 +103,21 @@ final class CornerTravel {
   private final Support support;
   private final Equipment book;
   private final Equipment equipment;
-  private @Nullable Quantity damperHang;
+  private final Once<Optional<CornerCoil>> coil;
+  private final Once<Droop> droop = new Once<>(this::firstEnd);
+  private final Once<Quantity> damperHang = new Once<>(this::hangByDamper);
+  private final Once<Quantity> damperRise = new Once<>(this::riseToDamper);
+  private final Once<Quantity> stopRise = new Once<>(this::riseToStop);
+  private final Once<Quantity> flatRise = new Once<>(this::riseToFlatStop);
 
-  CornerTravel(Build build, Position position, Equipment equipment) {
+  /** With what is fitted at a wheel in a state. */
+  CornerTravel(Build build, Position position, Stage stage) {
     this.axle = build.vehicle().axle(position.axle().orElseThrow());
     this.support = axle.support();
     this.book = build.bookAt(position);
-    this.equipment = equipment;
+    this.equipment = stage.equipment(build, position);
+    double thicker = stage == Stage.PROPOSED ? build.trial().springSpacer() : 0;
+    this.coil = new Once<>(() -> CornerCoil.of(this, thicker));
   }
 
   AxleProfile axle() {
@@ -123,6 +131,11 @@ final class CornerTravel {
   /** Whether the damper is what the maker lets the wheel hang on, with no strap before it. */
   boolean hungByTheDamper() {
     return support.droopLimit() == DroopLimit.DAMPER && strap().isEmpty();
+  }
+
+  /** The coil; none where leaves, torsion bars or air carry the corner, or none is named. */
+  Optional<CornerCoil> coil() {
+    return coil.get();
   }
 
   Optional<Damper> damper() {
@@ -168,6 +181,10 @@ final class CornerTravel {
 
   /** How far the wheel hangs, and on what; a stop or strap of the vehicle stays where it is. */
   Droop droop() {
+    return droop.get();
+  }
+
+  private Droop firstEnd() {
     DroopLimit limit = support.droopLimit();
     Optional<DroopStrap> strap = strap();
     boolean asBook =
@@ -260,12 +277,7 @@ final class CornerTravel {
 
   /** How far the wheel hangs where the damper ends its way. */
   Quantity damperHang() {
-    Quantity known = damperHang;
-    if (known == null) {
-      known = hangByDamper();
-      damperHang = known;
-    }
-    return known;
+    return damperHang.get();
   }
 
   private Quantity hangByDamper() {
@@ -327,6 +339,10 @@ final class CornerTravel {
 
   /** How far the wheel rises until the damper is closed. */
   Quantity damperRise() {
+    return damperRise.get();
+  }
+
+  private Quantity riseToDamper() {
     return DAMPER_RISE.quotient(
         LENGTH,
         1,
@@ -336,6 +352,10 @@ final class CornerTravel {
 
   /** How far the wheel rises until it meets its bump stop. */
   Quantity stopRise() {
+    return stopRise.get();
+  }
+
+  private Quantity riseToStop() {
     if (equipment.sameAs(book, PartKind.BUMP_STOP)) {
       return axle.bumpTravel();
     }
@@ -349,6 +369,10 @@ final class CornerTravel {
 
   /** How far it rises until that stop is flat. */
   Quantity flatRise() {
+    return flatRise.get();
+  }
+
+  private Quantity riseToFlatStop() {
     @Nullable BumpStop stop = stop(equipment);
     if (equipment.sameAs(book, PartKind.BUMP_STOP)
         || stop == null

@@ -240,8 +240,8 @@ final class Corners {
     UpperArm arm = newArm(position);
     Shift shift = arm == null ? null : arm.ballJoint();
     Angles surveyed = profile.alignment().asSurveyed();
-    CornerTravel proposed = new CornerTravel(build, position, build.after(position));
-    CornerTravel found = new CornerTravel(build, position, build.before(position));
+    CornerTravel proposed = derivation.ends(position, Stage.PROPOSED);
+    CornerTravel found = derivation.ends(position, Stage.FOUND);
     return new CornerModel(
         profile.linkage(),
         surveyed.camber(),

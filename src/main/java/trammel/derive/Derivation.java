@@ -11,6 +11,7 @@ import trammel.fact.Evidence;
 import trammel.fact.Fact;
 import trammel.subject.Axle;
 import trammel.subject.Position;
+import trammel.subject.Side;
 
 /** Everything that follows from a build, before anybody judges it. */
 public final class Derivation {
@@ -43,6 +44,10 @@ public final class Derivation {
   private final HeightFacts heights;
   private final Memo<Axle, AxleRide> rides;
   private final Memo<Position, RideChange> travels;
+  private final Memo<Fitted, CornerTravel> ends;
+
+  /** A wheel in a state. */
+  private record Fitted(Position position, Stage stage) {}
 
   Derivation(Build build, LocalDate on) {
     this(build, on, new Surveys(build.vehicle()));
@@ -60,6 +65,7 @@ public final class Derivation {
     heights = same.heights;
     rides = same.rides;
     travels = same.travels;
+    ends = same.ends;
   }
 
   private Derivation(Build build, LocalDate on, Surveys surveys) {
@@ -72,6 +78,7 @@ public final class Derivation {
     this.corners = new Memo<>();
     this.rides = new Memo<>();
     this.travels = new Memo<>();
+    this.ends = new Memo<>();
     this.loads = new VehicleLoads(build);
     this.heights = new HeightFacts(this);
   }
@@ -213,6 +220,27 @@ public final class Derivation {
   /** Where a wheel stands in its suspension, worked out once. */
   RideChange travel(Position position) {
     return travels.get(position, which -> RideChange.of(this, which));
+  }
+
+  /**
+   * Where a wheel's way ends in a state, worked out once; for both sides where they have the same
+   * parts.
+   */
+  CornerTravel ends(Position position, Stage stage) {
+    return ends.get(
+        new Fitted(position, stage),
+        which -> {
+          Position left = Position.of(position.axle().orElseThrow(), Side.LEFT);
+          boolean alike =
+              position != left
+                  && sameParts(position, left, Stage.BOOK)
+                  && sameParts(position, left, stage);
+          return alike ? ends(left, stage) : new CornerTravel(build, position, stage);
+        });
+  }
+
+  private boolean sameParts(Position one, Position other, Stage stage) {
+    return stage.equipment(build, one).sameAs(stage.equipment(build, other));
   }
 
   /** How high the frame stands over an axle, worked out once. */

@@ -198,8 +198,8 @@ final class FluidCorner {
 
   /** Whether anything that the pressure depends on differs between two states. */
   boolean changed(Stage from, Stage to) {
-    Equipment before = heights.ledger().equipment(position, from);
-    Equipment after = heights.ledger().equipment(position, to);
+    Equipment before = from.equipment(derivation.build, position);
+    Equipment after = to.equipment(derivation.build, position);
     Quantity moved = from == Stage.BOOK ? ride.found() : heights.lift(position);
     return derivation.loads().changed(position.axle().orElseThrow(), from, to)
         || !before.sameAs(after, PartKind.SPRING)
@@ -218,7 +218,7 @@ final class FluidCorner {
 
   private SpringStand workedOut(Stage stage) {
     Optional<Spring> fitted =
-        heights.ledger().equipment(position, stage).one(PartKind.SPRING, Spring.class);
+        stage.equipment(derivation.build, position).one(PartKind.SPRING, Spring.class);
     boolean none = axle.springs() == Springs.AIR || axle.springs() == Springs.HYDROPNEUMATIC;
     Quantity travel =
         switch (stage) {
@@ -244,7 +244,7 @@ final class FluidCorner {
           SpringFigures.absent(Dimension.RATE, "spring rate", unknown),
           stand.ratio());
     }
-    Quantity packed = PassiveLedger.packed(heights.ledger().equipment(position, stage));
+    Quantity packed = PassiveLedger.packed(stage.equipment(derivation.build, position));
     if (stage == Stage.PROPOSED && heights.thicker(position) != 0) {
       packed = PACKED.linear(1, packed, 1, Constants.mm(heights.thicker(position)));
     }

@@ -152,7 +152,7 @@ final class LegalFacts {
       droops.add(Constants.number(1).called("droop travel kept"));
       return;
     }
-    CornerTravel had = new CornerTravel(build, position, book);
+    CornerTravel had = derivation.ends(position, Stage.BOOK);
     CornerTravel has = standings.after();
     bumps.add(
         SHARE.quotient(

@@ -127,14 +127,6 @@ final class PassiveLedger {
     return thicknesses.length == 0 ? NOTHING : SPACERS.linear(ones, thicknesses);
   }
 
-  Equipment equipment(Position position, Stage stage) {
-    return switch (stage) {
-      case BOOK -> build.bookAt(position);
-      case FOUND -> build.before(position);
-      case PROPOSED -> build.after(position);
-    };
-  }
-
   /** One corner between two states. */
   private final class Corner {
     private final AxleProfile axle;
@@ -148,15 +140,15 @@ final class PassiveLedger {
     private final SpringTravel travel;
     private final AirCorner air;
     private final Map<Stage, Quantity> forces = new EnumMap<>(Stage.class);
-    private @Nullable Quantity balanced;
+    private final Once<Quantity> balanced = new Once<>(this::balancedSpring);
 
     Corner(Position position, Stage from, Stage to) {
       this.axle = build.vehicle().axle(position.axle().orElseThrow());
       this.position = position;
       this.from = from;
       this.to = to;
-      this.before = equipment(position, from);
-      this.after = equipment(position, to);
+      this.before = from.equipment(build, position);
+      this.after = to.equipment(build, position);
       this.now = before.one(PartKind.SPRING, Spring.class);
       this.then = after.one(PartKind.SPRING, Spring.class);
       this.travel = derivation.springs(position.axle().orElseThrow());
@@ -251,7 +243,7 @@ final class PassiveLedger {
     }
 
     private Quantity springLift(Spring spring) {
-      Quantity balanced = balancedSpring();
+      Quantity balanced = this.balanced.get();
       LiftClaim claim = spring.claims();
       if (balanced.isKnown() || claim == null) {
         return balanced;
@@ -261,15 +253,6 @@ final class PassiveLedger {
 
     /** By the balance at the load as it was. */
     private Quantity balancedSpring() {
-      Quantity known = balanced;
-      if (known == null) {
-        known = balance();
-        balanced = known;
-      }
-      return known;
-    }
-
-    private Quantity balance() {
       Spring spring = then.orElseThrow();
       if (now.isEmpty() || spring.leaf() || now.get().leaf()) {
         return Figures.missing(
@@ -307,7 +290,7 @@ final class PassiveLedger {
      */
     private @Nullable LiftClaim claimUsed() {
       LiftClaim claim = springChanges() ? then.orElseThrow().claims() : null;
-      return claim == null || balancedSpring().isKnown() ? null : claim;
+      return claim == null || balanced.get().isKnown() ? null : claim;
     }
 
     /** A claim holds at the load it was stated at: from there the load goes on lowering. */

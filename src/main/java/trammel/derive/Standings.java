@@ -1,6 +1,5 @@
 package trammel.derive;
 
-import trammel.build.Build;
 import trammel.quantity.Formula;
 import trammel.quantity.Quantity;
 import trammel.subject.Position;
@@ -18,9 +17,8 @@ final class Standings {
   private final Quantity liftAfter;
 
   Standings(Derivation derivation, Position position) {
-    Build build = derivation.build;
-    before = new CornerTravel(build, position, build.before(position));
-    after = new CornerTravel(build, position, build.after(position));
+    before = derivation.ends(position, Stage.FOUND);
+    after = derivation.ends(position, Stage.PROPOSED);
     RideChange ride = derivation.travel(position);
     liftBefore = LIFT.linear(-1, ride.found());
     lift = derivation.heights().lift(position);

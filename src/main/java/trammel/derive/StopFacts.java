@@ -56,7 +56,7 @@ final class StopFacts {
   }
 
   private void need(Position position) {
-    CornerTravel travel = new CornerTravel(build, position, build.after(position));
+    CornerTravel travel = derivation.ends(position, Stage.PROPOSED);
     Subject arch = Subject.of(position, Station.ARCH.toString());
     Optional<Clearance> clearance =
         derivation.facts.stream()

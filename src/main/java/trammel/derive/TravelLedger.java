@@ -3,7 +3,6 @@ package trammel.derive;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trammel.build.Build;
 import trammel.quantity.Quantity;
 import trammel.subject.Position;
 
@@ -52,23 +51,22 @@ public record TravelLedger(Position position, List<Mark> before, List<Mark> afte
 
   /** The ledgers of the four corners. */
   static List<TravelLedger> of(Derivation derivation) {
-    Build build = derivation.build;
     List<TravelLedger> ledgers = new ArrayList<>();
     for (Position position : Position.running()) {
       Standings standings = new Standings(derivation, position);
       ledgers.add(
           new TravelLedger(
               position,
-              marks(build, standings.before(), standings.liftBefore()),
-              marks(build, standings.after(), standings.liftAfter())));
+              marks(standings.before(), standings.liftBefore()),
+              marks(standings.after(), standings.liftAfter())));
     }
     return List.copyOf(ledgers);
   }
 
-  private static List<Mark> marks(Build build, CornerTravel travel, Quantity lift) {
+  private static List<Mark> marks(CornerTravel travel, Quantity lift) {
     List<Mark> marks = new ArrayList<>();
     CornerTravel.Droop droop = travel.droop();
-    Optional<CornerCoil> fitted = CornerCoil.of(travel, build);
+    Optional<CornerCoil> fitted = travel.coil();
     fitted.ifPresent(coil -> marks.add(new Mark(Point.COIL_LOOSE, "", coil.looseRise())));
     marks.add(new Mark(Point.DAMPER_OPEN, "", CornerTravel.rise(travel.damperHang())));
     marks.add(new Mark(Point.DROOP, droop.end().words(), CornerTravel.rise(droop.hang())));

@@ -46,7 +46,7 @@ class FarthestHangTest {
   }
 
   private static Quantity hang(Build build) {
-    return new CornerTravel(build, LEFT, build.after(LEFT)).farthestHang();
+    return new CornerTravel(build, LEFT, Stage.PROPOSED).farthestHang();
   }
 
   private static Build strapped(Build build, double droop) {
