@@ -1,5 +1,7 @@
 package trammel.derive;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -13,6 +15,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import trammel.build.Build;
 import trammel.build.BuildFiles;
+import trammel.build.Trial;
 import trammel.catalog.Catalog;
 import trammel.catalog.CatalogFiles;
 
@@ -25,15 +28,39 @@ public class LedgerBenchmark {
 
   private Build passive;
   private Build held;
+  private Build heldByRatio;
+  private Derivations derivations;
+  private int next;
 
   @Setup
-  public void read() {
+  public void read() throws IOException {
     Catalog catalog = CatalogFiles.read(Path.of("catalog-demo"));
     passive =
         BuildFiles.read(Path.of("catalog-demo/builds/cairnback-loaded.build.yaml"), catalog);
     held =
         BuildFiles.read(
             Path.of("catalog-demo/builds/skerrow-raised-with-spacers.build.yaml"), catalog);
+    heldByRatio = withoutSpringSurvey();
+    derivations = new Derivations(DAY);
+  }
+
+  /** The same where nobody has surveyed the spring, so that it goes by its motion ratio. */
+  private static Build withoutSpringSurvey() throws IOException {
+    Path folder = Files.createTempDirectory("trammel-bench");
+    Path sheet = Path.of("catalog-demo/builds/skerrow-raised-with-spacers.build.yaml");
+    String changes = Files.readString(sheet).split("vehicle: skerrow\n")[1];
+    return DemoSheet.altered(
+        folder,
+        "skerrow",
+        List.of(
+            """
+                spring:
+                  on: lower-arm
+                  body: { fore: 0 mm, out: 500 mm, up: 490 mm }
+                  moving: { fore: 2 mm, out: 618 mm, up: 240 mm }
+            """),
+        List.of(""),
+        changes);
   }
 
   @Benchmark
@@ -61,8 +88,25 @@ public class LedgerBenchmark {
     return whole(held);
   }
 
+  /** The next sheet of a vehicle that was asked about before: another lift each time. */
+  @Benchmark
+  public double nextHeldLedgers() {
+    next = next % 1000 + 1;
+    return whole(
+        derivations.ledgers(held.trying(new Trial(0, 0, 0, 0, next / 100.0, next / 100.0, 0))));
+  }
+
+  /** Fluid beside springs that go by their motion ratio. */
+  @Benchmark
+  public double heldByRatioLedgers() {
+    return whole(heldByRatio);
+  }
+
   private static double whole(Build build) {
-    Ledgers ledgers = Ledgers.of(build, DAY);
+    return whole(Ledgers.of(build, DAY));
+  }
+
+  private static double whole(Ledgers ledgers) {
     return ToldUncertainty.of(ledgers.heights()) + ToldUncertainty.of(ledgers.travel());
   }
 

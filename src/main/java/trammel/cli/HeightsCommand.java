@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import trammel.build.Build;
+import trammel.derive.Derivations;
 import trammel.derive.HeightLedger;
 import trammel.derive.Ledgers;
 import trammel.derive.TravelLedger;
@@ -56,11 +57,12 @@ final class HeightsCommand implements Callable<Integer> {
     try (Checking checking = options.start()) {
       Build build = checking.read(file);
       BookOptions.tell(checking.unread(build), spec.commandLine().getErr());
-      Ledgers ledgers = Ledgers.of(build, checking.on());
+      Derivations derivations = new Derivations(checking.on());
+      Ledgers ledgers = derivations.ledgers(build);
       HeightLedger ledger = ledgers.heights();
       List<TravelLedger> travel = ledgers.travel();
       List<Fact> facts = ledgers.underbody();
-      List<Packing> packings = Packing.of(build, checking.catalog(file), checking.on());
+      List<Packing> packings = Packing.of(build, checking.catalog(file), derivations);
       HeightsTable table = HeightsTable.of(build, ledger, travel, facts, packings);
       PrintWriter out = spec.commandLine().getOut();
       if (csv) {

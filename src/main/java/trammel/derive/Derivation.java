@@ -68,7 +68,8 @@ public final class Derivation {
     ends = same.ends;
   }
 
-  private Derivation(Build build, LocalDate on, Surveys surveys) {
+  /** The same with what surveys of the build's vehicle have said before. */
+  Derivation(Build build, LocalDate on, Surveys surveys) {
     this.surveys = surveys;
     this.build = build;
     this.on = on;

@@ -51,6 +51,11 @@ public final class Derivations {
         : new Evidence(facts, facts(build.withoutAssumed()), build.assumed());
   }
 
+  /** How a build stands, what it carries and where its wheels may go. */
+  public Ledgers ledgers(Build build) {
+    return new Ledgers(new Derivation(build, on, surveys(build.vehicle())));
+  }
+
   private Surveys surveys(VehicleProfile vehicle) {
     if (surveys.size() == MOST && !surveys.containsKey(vehicle)) {
       surveys.clear();

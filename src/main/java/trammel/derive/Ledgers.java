@@ -16,7 +16,7 @@ import trammel.subject.Position;
 public final class Ledgers {
   private final Derivation derivation;
 
-  private Ledgers(Derivation derivation) {
+  Ledgers(Derivation derivation) {
     this.derivation = derivation;
   }
 
@@ -26,7 +26,7 @@ public final class Ledgers {
    * @param on the day it is checked, for ages
    */
   public static Ledgers of(Build build, LocalDate on) {
-    return new Ledgers(new Derivation(build, on));
+    return new Derivations(on).ledgers(build);
   }
 
   /** Heights, loads and pressures of both axles. */

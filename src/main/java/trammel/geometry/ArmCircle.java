@@ -43,14 +43,14 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
     T perSpacing = spacing.reciprocal();
     FieldVector3D<T> axis = Products.times(perSpacing, between);
     T foot = rearSquare.subtract(frontSquare).add(spacingSquare).multiply(perSpacing).multiply(0.5);
-    T square = rearSquare.subtract(foot.square());
+    T square = Squares.less(rearSquare, foot);
     if (!(square.getReal() > 0)) {
       throw new OutOfReachException(arm + ": its legs cannot meet at a ball joint");
     }
     // Outward is y less its part along the axis, upward the axis times that: worked out, few
     // products are left.
     T lateral = axis.getY();
-    T across = lateral.square().negate().add(1).sqrt();
+    T across = Squares.cosine(lateral);
     T inverse = across.reciprocal();
     T along = lateral.multiply(inverse).negate();
     FieldVector3D<T> outward =
@@ -104,10 +104,9 @@ record ArmCircle<T extends CalculusFieldElement<T>>(
     FieldVector3D<T> to = point.subtract(center);
     T out = Products.dot(to, outward);
     T up = Products.dot(to, upward);
-    T chord =
-        Products.dot(to, to).subtract(distance.square()).divide(radius).add(radius).multiply(0.5);
+    T chord = Squares.less(Products.square(to), distance).divide(radius).add(radius).multiply(0.5);
     T reach = SumOfProducts.of(out, out, up, up);
-    T square = reach.subtract(chord.square());
+    T square = Squares.less(reach, chord);
     if (!(square.getReal() > 0)) {
       return null;
     }

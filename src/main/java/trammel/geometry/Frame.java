@@ -50,6 +50,6 @@ record Frame<T extends CalculusFieldElement<T>>(
 
   /** The point that has these coordinates in this frame (mm). */
   FieldVector3D<T> out(FieldVector3D<T> own) {
-    return origin.add(Products.composed(own, first, second, third));
+    return Products.composedFrom(origin, own, first, second, third);
   }
 }

@@ -4,6 +4,7 @@ import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.Binary64;
 import org.hipparchus.util.Binary64Field;
+import org.hipparchus.util.FieldSinCos;
 import org.jspecify.annotations.Nullable;
 
 /** What holds a wheel's heading. */
@@ -38,8 +39,15 @@ public sealed interface Heading<T extends CalculusFieldElement<T>> {
    * The tie rod is adjusted until the wheel has this toe, straight ahead: an alignment.
    *
    * @param toe of this wheel (degrees), positive toward the inside
+   * @param turn its sine and cosine
    */
-  record Reset<T extends CalculusFieldElement<T>>(T toe) implements Heading<T> {
+  record Reset<T extends CalculusFieldElement<T>>(T toe, FieldSinCos<T> turn)
+      implements Heading<T> {
+
+    /** An alignment to this toe (degrees). */
+    public Reset(T toe) {
+      this(toe, toe.toRadians().sinCos());
+    }
 
     @Override
     public Reset<Binary64> plain() {

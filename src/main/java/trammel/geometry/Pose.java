@@ -64,7 +64,7 @@ public record Pose<T extends CalculusFieldElement<T>>(
    * @param loadedRadius of the tire (mm)
    */
   public FieldVector3D<T> contact(T loadedRadius) {
-    T level = spindle.getZ().square().negate().add(1).sqrt();
+    T level = Squares.cosine(spindle.getZ());
     T along = loadedRadius.multiply(spindle.getZ()).divide(level);
     // upward = (z − (s·z) s) / |…|
     return new FieldVector3D<>(

@@ -39,7 +39,10 @@ record Steering<T extends CalculusFieldElement<T>>(
     FieldVector3D<Binary64> toInner = plain(inner).subtract(plain(lowerBall));
     boolean ahead = Products.dot(toInner, Products.cross(up, arm)).getReal() >= 0;
     Turn<Binary64> turn =
-        Turn.of(plain(standing.upright().spindle()), up, new Binary64(toe.getReal()));
+        Turn.of(
+            plain(standing.upright().spindle()),
+            up,
+            new Heading.Reset<>(new Binary64(toe.getReal())).turn());
     double cosine = Products.dot(arm, turn.fore).getReal();
     double sine = Products.dot(arm, turn.side).getReal();
     boolean left = turn.first.getReal() * sine - turn.second.getReal() * cosine >= 0;
@@ -80,7 +83,7 @@ record Steering<T extends CalculusFieldElement<T>>(
         return new OutOfReach<>("the tie rod cannot follow the steering arm");
       }
     } else {
-      arm = turnedTo(upright, kingpin, ((Heading.Reset<T>) heading).toe());
+      arm = turnedTo(upright, kingpin, ((Heading.Reset<T>) heading).turn());
       if (arm == null) {
         return new OutOfReach<>("no steering gives the wheel this toe");
       }
@@ -112,13 +115,11 @@ record Steering<T extends CalculusFieldElement<T>>(
     FieldVector3D<T> across = to.subtract(Products.times(along, kingpin));
     T reach = Products.dot(across, across);
     T chord =
-        reach
-            .add(along.subtract(upright.armFoot()).square())
-            .subtract(length.square())
+        Squares.less(reach.add(along.subtract(upright.armFoot()).square()), length)
             .divide(upright.armLength())
             .add(upright.armLength())
             .multiply(0.5);
-    T square = reach.subtract(chord.square());
+    T square = Squares.less(reach, chord);
     if (!(square.getReal() > 0)) {
       return null;
     }
@@ -135,10 +136,11 @@ record Steering<T extends CalculusFieldElement<T>>(
   }
 
   /** The steering arm where the spindle heads square to a toe. */
-  private @Nullable FieldVector3D<T> turnedTo(Upright<T> upright, FieldVector3D<T> kingpin, T toe) {
+  private @Nullable FieldVector3D<T> turnedTo(
+      Upright<T> upright, FieldVector3D<T> kingpin, FieldSinCos<T> toe) {
     Turn<T> turn = Turn.of(upright.spindle(), kingpin, toe);
     T reach = SumOfProducts.of(turn.first, turn.first, turn.second, turn.second);
-    T square = reach.subtract(turn.wanted.square());
+    T square = Squares.less(reach, turn.wanted);
     if (!(square.getReal() > 0)) {
       return null;
     }
@@ -156,11 +158,10 @@ record Steering<T extends CalculusFieldElement<T>>(
       FieldVector3D<T> fore, FieldVector3D<T> side, T first, T second, T wanted) {
 
     static <T extends CalculusFieldElement<T>> Turn<T> of(
-        FieldVector3D<T> spindle, FieldVector3D<T> kingpin, T toe) {
-      FieldSinCos<T> heading = toe.toRadians().sinCos();
+        FieldVector3D<T> spindle, FieldVector3D<T> kingpin, FieldSinCos<T> heading) {
       // Fore is x less its part along the kingpin, side the kingpin times that: worked out, few
       // products are left.
-      T across = kingpin.getX().square().negate().add(1).sqrt();
+      T across = Squares.cosine(kingpin.getX());
       T inverse = across.reciprocal();
       T along = kingpin.getX().multiply(inverse).negate();
       FieldVector3D<T> fore =

@@ -1,6 +1,5 @@
 package trammel.remedy;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,7 +11,7 @@ import trammel.catalog.Part;
 import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.SpringSpacer;
 import trammel.catalog.SuspensionPart.StrutTopSpacer;
-import trammel.derive.Ledgers;
+import trammel.derive.Derivations;
 import trammel.fact.FluidLoad;
 import trammel.quantity.Quantity;
 import trammel.subject.Axle;
@@ -38,23 +37,24 @@ public record Packing(
       List.of(PartKind.SPRING_SPACER, PartKind.STRUT_TOP_SPACER, PartKind.SPRING);
 
   /** Every such part for the axles of a build, by the pressure it leaves, highest first. */
-  public static List<Packing> of(Build build, Catalog catalog, LocalDate on) {
+  public static List<Packing> of(Build build, Catalog catalog, Derivations derivations) {
     List<Packing> all = new ArrayList<>();
     for (Axle axle : Axle.values()) {
       if (build.vehicle().axle(axle).support().fluid() != null) {
-        all.addAll(of(build, catalog, on, axle));
+        all.addAll(of(build, catalog, derivations, axle));
       }
     }
     return List.copyOf(all);
   }
 
-  private static List<Packing> of(Build build, Catalog catalog, LocalDate on, Axle axle) {
+  private static List<Packing> of(
+      Build build, Catalog catalog, Derivations derivations, Axle axle) {
     Fitting fitting = new Fitting(build);
     List<Position> at = Position.of(axle);
     List<Packing> found = new ArrayList<>();
     for (Part part : catalog.parts().values()) {
       if (KINDS.contains(part.kind()) && fitting.suits(part, at)) {
-        load(fitting.fitted(List.of(part), at), on, Position.of(axle, Side.LEFT))
+        load(fitting.fitted(List.of(part), at), derivations, Position.of(axle, Side.LEFT))
             .map(load -> packing(axle, part, load))
             .ifPresent(found::add);
       }
@@ -85,8 +85,9 @@ public record Packing(
         false);
   }
 
-  private static Optional<FluidLoad> load(Build build, LocalDate on, Position position) {
-    return Ledgers.of(build, on)
+  private static Optional<FluidLoad> load(Build build, Derivations derivations, Position position) {
+    return derivations
+        .ledgers(build)
         .fluidLoad(position)
         .filter(load -> load.pressureAfter().isKnown() && load.preferred().isKnown());
   }
