@@ -73,8 +73,12 @@ public final class Equipment {
   /** Every part of a type, from the hub outward. */
   public <T extends Part> List<T> all(PartKind kind, Class<T> type) {
     List<Part> found = all(kind);
-    // Asked for very often, and mostly of what is not there.
-    return found.isEmpty() ? List.of() : found.stream().map(type::cast).toList();
+    // Asked for very often, and mostly of what is not there, or there once.
+    return switch (found.size()) {
+      case 0 -> List.of();
+      case 1 -> List.of(type.cast(found.get(0)));
+      default -> found.stream().map(type::cast).toList();
+    };
   }
 
   /** The part of a type, where one is known to be fitted. */

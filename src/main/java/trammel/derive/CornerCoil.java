@@ -3,7 +3,6 @@ package trammel.derive;
 import static trammel.quantity.Dimension.LENGTH;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import trammel.catalog.AxleProfile.Springs;
@@ -73,9 +72,7 @@ final class CornerCoil {
     }
     Quantity spacers = NO_SPACER;
     if (!thicknesses.isEmpty()) {
-      double[] ones = new double[thicknesses.size()];
-      Arrays.fill(ones, 1);
-      spacers = SPACERS.linear(ones, thicknesses.toArray(Quantity[]::new));
+      spacers = SPACERS.sum(thicknesses);
     }
     Quantity all = spacers;
     return travel

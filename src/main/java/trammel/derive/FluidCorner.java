@@ -177,10 +177,12 @@ final class FluidCorner {
   }
 
   private Optional<Quantity> measured(State state) {
-    return derivation.build.measurements().pressures().stream()
-        .filter(reading -> reading.at() == position && reading.state() == state)
-        .map(FluidPressure::pressure)
-        .findFirst();
+    for (FluidPressure reading : derivation.build.measurements().pressures()) {
+      if (reading.at() == position && reading.state() == state) {
+        return Optional.of(reading.pressure());
+      }
+    }
+    return Optional.empty();
   }
 
   private Quantity after(Quantity before, Stage from) {

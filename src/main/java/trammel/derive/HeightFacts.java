@@ -3,7 +3,6 @@ package trammel.derive;
 import static trammel.quantity.Dimension.LENGTH;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import trammel.build.Build;
@@ -187,11 +186,7 @@ final class HeightFacts {
     if (lines.size() == 1) {
       return lines.get(0).lift().called(name);
     }
-    double[] ones = new double[lines.size()];
-    Arrays.fill(ones, 1);
-    return LEDGER
-        .linear(ones, lines.stream().map(Line::lift).toArray(Quantity[]::new))
-        .called(name);
+    return LEDGER.sum(lines.stream().map(Line::lift).toList()).called(name);
   }
 
   /** Hub to fender today: as measured, else as predicted. */

@@ -4,7 +4,6 @@ import static trammel.quantity.Dimension.FORCE;
 import static trammel.quantity.Dimension.LENGTH;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -115,16 +114,14 @@ final class PassiveLedger {
 
   /** What is packed onto the spring at a wheel (mm). */
   static Quantity packed(Equipment equipment) {
-    Quantity[] thicknesses =
-        Stream.concat(
-                equipment.all(PartKind.SPRING_SPACER, SpringSpacer.class).stream()
-                    .map(SpringSpacer::thickness),
-                equipment.all(PartKind.STRUT_TOP_SPACER, StrutTopSpacer.class).stream()
-                    .map(StrutTopSpacer::thickness))
-            .toArray(Quantity[]::new);
-    double[] ones = new double[thicknesses.length];
-    Arrays.fill(ones, 1);
-    return thicknesses.length == 0 ? NOTHING : SPACERS.linear(ones, thicknesses);
+    List<Quantity> thicknesses = new ArrayList<>();
+    for (SpringSpacer spacer : equipment.all(PartKind.SPRING_SPACER, SpringSpacer.class)) {
+      thicknesses.add(spacer.thickness());
+    }
+    for (StrutTopSpacer plate : equipment.all(PartKind.STRUT_TOP_SPACER, StrutTopSpacer.class)) {
+      thicknesses.add(plate.thickness());
+    }
+    return thicknesses.isEmpty() ? NOTHING : SPACERS.sum(thicknesses);
   }
 
   /** One corner between two states. */

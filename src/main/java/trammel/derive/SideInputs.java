@@ -2,18 +2,18 @@ package trammel.derive;
 
 import java.util.Collections;
 import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.Equipment;
+import trammel.catalog.Linkage;
 import trammel.catalog.Linkage.MountProfile;
 import trammel.catalog.PartKind;
 import trammel.catalog.SurveyPoint;
 import trammel.catalog.SuspensionPart.Spring;
 import trammel.catalog.SuspensionPart.SpringSpacer;
 import trammel.catalog.SuspensionPart.StrutTopSpacer;
+import trammel.catalog.SuspensionPart.TestPoint;
 import trammel.quantity.Formula;
 import trammel.quantity.Input;
 import trammel.quantity.Quantity;
@@ -50,39 +50,47 @@ final class SideInputs {
 
   private Set<Input> gathered() {
     Set<Input> inputs = Collections.newSetFromMap(new IdentityHashMap<>());
-    for (Equipment equipment :
-        List.of(build.bookAt(position), build.before(position), build.after(position))) {
-      equipment
-          .all(PartKind.SPRING, Spring.class)
-          .forEach(spring -> add(inputs, quantities(spring)));
-      equipment
-          .all(PartKind.SPRING_SPACER, SpringSpacer.class)
-          .forEach(spacer -> add(inputs, Stream.of(spacer.thickness())));
-      equipment
-          .all(PartKind.STRUT_TOP_SPACER, StrutTopSpacer.class)
-          .forEach(spacer -> add(inputs, Stream.of(spacer.thickness())));
+    for (Stage stage : Stage.values()) {
+      add(inputs, stage.equipment(build, position));
     }
-    var linkage = build.vehicle().axle(position.axle().orElseThrow()).linkage();
-    linkage.points().values().forEach(point -> add(inputs, quantities(point)));
+    Linkage linkage = build.vehicle().axle(position.axle().orElseThrow()).linkage();
+    for (SurveyPoint point : linkage.points().values()) {
+      add(inputs, point);
+    }
     MountProfile mount = linkage.spring();
     if (mount != null) {
-      add(inputs, Stream.concat(quantities(mount.body()), quantities(mount.moving())));
+      add(inputs, mount.body());
+      add(inputs, mount.moving());
     }
     return inputs;
   }
 
-  private static Stream<Quantity> quantities(Spring spring) {
-    return Stream.concat(
-        Stream.of(spring.rate(), spring.secondRate(), spring.secondRateFrom(), spring.freeLength()),
-        spring.curve().stream().flatMap(point -> Stream.of(point.deflection(), point.force())));
+  private static void add(Set<Input> own, Equipment equipment) {
+    for (Spring spring : equipment.all(PartKind.SPRING, Spring.class)) {
+      add(own, spring.rate(), spring.secondRate(), spring.secondRateFrom(), spring.freeLength());
+      for (TestPoint point : spring.curve()) {
+        add(own, point.deflection(), point.force());
+      }
+    }
+    for (SpringSpacer spacer : equipment.all(PartKind.SPRING_SPACER, SpringSpacer.class)) {
+      add(own, spacer.thickness());
+    }
+    for (StrutTopSpacer spacer : equipment.all(PartKind.STRUT_TOP_SPACER, StrutTopSpacer.class)) {
+      add(own, spacer.thickness());
+    }
   }
 
-  private static Stream<Quantity> quantities(SurveyPoint point) {
-    return Stream.of(point.fore(), point.out(), point.up());
+  private static void add(Set<Input> own, SurveyPoint point) {
+    add(own, point.fore(), point.out(), point.up());
   }
 
-  private static void add(Set<Input> own, Stream<Quantity> quantities) {
-    quantities.flatMap(quantity -> Stream.ofNullable(quantity.input())).forEach(own::add);
+  private static void add(Set<Input> own, Quantity... quantities) {
+    for (Quantity quantity : quantities) {
+      Input input = quantity.input();
+      if (input != null) {
+        own.add(input);
+      }
+    }
   }
 
   /** A quantity of the right side, whose own errors no longer cancel against the left one's. */

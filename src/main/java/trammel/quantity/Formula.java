@@ -1,5 +1,8 @@
 package trammel.quantity;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * How a quantity follows from others.
  *
@@ -43,6 +46,13 @@ public record Formula(String name, String expression, String source) {
       sum += coefficients[i] * operands[i].raw();
     }
     return of(operands[0].dimension(), sum, coefficients, operands);
+  }
+
+  /** The sum of all operands, of which there is at least one. */
+  public Quantity sum(List<Quantity> operands) {
+    double[] ones = new double[operands.size()];
+    Arrays.fill(ones, 1);
+    return linear(ones, operands.toArray(Quantity[]::new));
   }
 
   /** {@code a·q / r}. */
