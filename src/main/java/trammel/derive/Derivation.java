@@ -205,12 +205,24 @@ public final class Derivation {
     return heights;
   }
 
+  /** The wheel as it is today, worked out once. */
   WheelEnd before(Position position) {
-    return before.get(position, which -> new WheelEnd(build.before(which), figures));
+    return before.get(
+        position,
+        which ->
+            alike(which, Stage.FOUND)
+                ? before(left(which))
+                : new WheelEnd(build.before(which), figures));
   }
 
+  /** The wheel with the changes, worked out once. */
   WheelEnd after(Position position) {
-    return after.get(position, which -> new WheelEnd(build.after(which), figures, build.trial()));
+    return after.get(
+        position,
+        which ->
+            alike(which, Stage.PROPOSED)
+                ? after(left(which))
+                : new WheelEnd(build.after(which), figures, build.trial()));
   }
 
   /** How the seats of an axle's springs part over its travel. */
@@ -230,18 +242,22 @@ public final class Derivation {
   CornerTravel ends(Position position, Stage stage) {
     return ends.get(
         new Fitted(position, stage),
-        which -> {
-          Position left = Position.of(position.axle().orElseThrow(), Side.LEFT);
-          boolean alike =
-              position != left
-                  && sameParts(position, left, Stage.BOOK)
-                  && sameParts(position, left, stage);
-          return alike ? ends(left, stage) : new CornerTravel(build, position, stage);
-        });
+        which ->
+            alike(position, Stage.BOOK) && alike(position, stage)
+                ? ends(left(position), stage)
+                : new CornerTravel(build, position, stage));
   }
 
-  private boolean sameParts(Position one, Position other, Stage stage) {
-    return stage.equipment(build, one).sameAs(stage.equipment(build, other));
+  /** Whether a wheel on the right has the parts of its like on the left. */
+  private boolean alike(Position position, Stage stage) {
+    Position left = left(position);
+    return position != left
+        && stage.equipment(build, position).sameAs(stage.equipment(build, left));
+  }
+
+  /** Its like on the left; a spare is its own. */
+  private static Position left(Position position) {
+    return position.axle().map(axle -> Position.of(axle, Side.LEFT)).orElse(position);
   }
 
   /** How high the frame stands over an axle, worked out once. */

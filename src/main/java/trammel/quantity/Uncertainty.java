@@ -133,8 +133,8 @@ final class Uncertainty {
     private final Input[] inputs;
     private final double[] parts;
 
-    /** All of it; not a number until somebody asks. */
-    private double expanded = Double.NaN;
+    /** All of it; not a number until somebody asks. Volatile: no thread may see half of it. */
+    private volatile double expanded = Double.NaN;
 
     /**
      * Shares of inputs.
