@@ -15,11 +15,8 @@ public final class Basis {
   private final Quantity[] operands;
   private final boolean known;
 
-  /** Whether an operand was read, and none before it at the same place. */
-  private final boolean[] alone;
-
-  private final double[] most;
   private @Nullable Places places;
+  private @Nullable Bounds bounds;
 
   /** The inputs of all operands, and where among them each operand's own stand. */
   private static final class Places {
@@ -34,17 +31,29 @@ public final class Basis {
     }
   }
 
+  /** Bounds of what comes through the operands. */
+  private static final class Bounds {
+    private final double[] most;
+
+    /** Whether an operand was read, and none before it at the same place. */
+    private final boolean[] alone;
+
+    Bounds(Quantity[] operands) {
+      most = new double[operands.length];
+      alone = new boolean[operands.length];
+      Set<Input> read = Collections.newSetFromMap(new IdentityHashMap<>());
+      for (int i = 0; i < operands.length; i++) {
+        most[i] = operands[i].uncertainty().most();
+        Input input = operands[i].input();
+        alone[i] = input != null && read.add(input);
+      }
+    }
+  }
+
   /** Many quantities' common operands. */
   public Basis(Quantity... operands) {
     this.operands = operands.clone();
     known = Arrays.stream(operands).allMatch(Quantity::isKnown);
-    most = Arrays.stream(operands).mapToDouble(each -> each.uncertainty().most()).toArray();
-    alone = new boolean[operands.length];
-    Set<Input> read = Collections.newSetFromMap(new IdentityHashMap<>());
-    for (int i = 0; i < operands.length; i++) {
-      Input input = operands[i].input();
-      alone[i] = input != null && read.add(input);
-    }
   }
 
   /**
@@ -82,11 +91,16 @@ public final class Basis {
    * all else as though its errors were one with theirs.
    */
   double most(double[] partials) {
+    Bounds found = bounds;
+    if (found == null) {
+      found = new Bounds(operands);
+      bounds = found;
+    }
     double squares = 0;
     double others = 0;
     for (int i = 0; i < operands.length; i++) {
-      double part = partials[i] * most[i];
-      if (alone[i]) {
+      double part = partials[i] * found.most[i];
+      if (found.alone[i]) {
         squares += part * part;
       } else {
         others += Math.abs(part);

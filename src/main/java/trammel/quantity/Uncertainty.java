@@ -19,30 +19,30 @@ final class Uncertainty {
   private static final Shares EXACT = new Shares(NO_INPUTS, NO_PARTS);
 
   /** None: exact numbers and absent ones. */
-  static final Uncertainty NONE = new Uncertainty(EXACT, 0);
+  static final Uncertainty NONE = new Uncertainty(EXACT);
 
   private final double[] partials;
   private final Quantity[] operands;
   private final @Nullable Basis basis;
   private final @Nullable UnaryOperator<Input> twin;
-  private final double most;
   private @Nullable Shares shares;
+
+  /** The bound; 0 until somebody asks. Volatile: no thread may see half a number. */
+  private volatile double most;
 
   private Uncertainty(
       double[] partials,
       Quantity[] operands,
       @Nullable Basis basis,
-      @Nullable UnaryOperator<Input> twin,
-      double most) {
+      @Nullable UnaryOperator<Input> twin) {
     this.partials = partials;
     this.operands = operands;
     this.basis = basis;
     this.twin = twin;
-    this.most = most;
   }
 
-  private Uncertainty(Shares shares, double expanded) {
-    this(NO_PARTS, NO_OPERANDS, null, null, expanded);
+  private Uncertainty(Shares shares) {
+    this(NO_PARTS, NO_OPERANDS, null, null);
     this.shares = shares;
   }
 
@@ -50,23 +50,22 @@ final class Uncertainty {
   static Uncertainty read(Input input, double expanded) {
     return expanded == 0
         ? NONE
-        : new Uncertainty(new Shares(new Input[] {input}, new double[] {expanded}), expanded);
+        : new Uncertainty(new Shares(new Input[] {input}, new double[] {expanded}));
   }
 
   /** That of a value derived from operands, with a partial derivative by each. */
   static Uncertainty derived(double[] partials, Quantity[] operands) {
-    return new Uncertainty(partials, operands, null, null, most(partials, operands));
+    return new Uncertainty(partials, operands, null, null);
   }
 
   /** The same where many values have these operands in common. */
   static Uncertainty derived(double[] partials, Basis basis) {
-    return new Uncertainty(partials, NO_OPERANDS, basis, null, basis.most(partials));
+    return new Uncertainty(partials, NO_OPERANDS, basis, null);
   }
 
   /** That of a quantity read once more, where each input counts as its twin. */
   static Uncertainty again(Quantity operand, UnaryOperator<Input> twin) {
-    return new Uncertainty(
-        new double[] {1}, new Quantity[] {operand}, null, twin, operand.uncertainty().most());
+    return new Uncertainty(new double[] {1}, new Quantity[] {operand}, null, twin);
   }
 
   /** What comes through each input. */
@@ -86,7 +85,15 @@ final class Uncertainty {
    */
   double most() {
     Shares found = shares;
-    return found == null ? most : found.expanded();
+    if (found != null) {
+      return found.expanded();
+    }
+    double known = most;
+    if (known == 0) {
+      known = basis == null ? most(partials, operands) : basis.most(partials);
+      most = known;
+    }
+    return known;
   }
 
   /** The sum of what comes through operands with a partial derivative by each. */
@@ -133,8 +140,8 @@ final class Uncertainty {
     private final Input[] inputs;
     private final double[] parts;
 
-    /** All of it; not a number until somebody asks. Volatile: no thread may see half of it. */
-    private volatile double expanded = Double.NaN;
+    /** All of it; 0 until somebody asks. Volatile: no thread may see half a number. */
+    private volatile double expanded;
 
     /**
      * Shares of inputs.
@@ -189,7 +196,7 @@ final class Uncertainty {
     /** All of it, k = 2. */
     double expanded() {
       double known = expanded;
-      if (Double.isNaN(known)) {
+      if (known == 0) {
         known = rootSumOfSquares(parts);
         expanded = known;
       }
