@@ -28,6 +28,7 @@ final class CornerPoses {
   private final Memo<Boolean, Corner<Gradient>> linkages = new Memo<>();
   private final Memo<Boolean, Corner<Binary64>> plainLinkages = new Memo<>();
   private final Memo<String, Optional<Pose<Gradient>>> poses = new Memo<>();
+  private final Once<Pose<Gradient>> surveyed = new Once<>(() -> linkage(false).asSurveyed());
   private final Memo<Place, Posed<Binary64>> numbers = new Memo<>();
   private final Memo<Boolean, List<Pose<Binary64>>> travels = new Memo<>();
 
@@ -98,7 +99,7 @@ final class CornerPoses {
 
   /** The same with derivatives. */
   Pose<Gradient> asSurveyed() {
-    return poses.get("as surveyed", key -> Optional.of(linkage(false).asSurveyed())).orElseThrow();
+    return surveyed.get();
   }
 
   /** As proposed, at rest. */

@@ -243,9 +243,9 @@ public final class Derivation {
     return ends.get(
         new Fitted(position, stage),
         which ->
-            alike(position, Stage.BOOK) && alike(position, stage)
-                ? ends(left(position), stage)
-                : new CornerTravel(build, position, stage));
+            alike(which.position, Stage.BOOK) && alike(which.position, which.stage)
+                ? ends(left(which.position), which.stage)
+                : new CornerTravel(build, which.position, which.stage));
   }
 
   /** Whether a wheel on the right has the parts of its like on the left. */

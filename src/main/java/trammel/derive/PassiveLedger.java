@@ -137,7 +137,7 @@ final class PassiveLedger {
     private final SpringTravel travel;
     private final AirCorner air;
     private final Map<Stage, Quantity> forces = new EnumMap<>(Stage.class);
-    private final Once<Quantity> balanced = new Once<>(this::balancedSpring);
+    private final Once<Quantity> bySpring = new Once<>(this::balancedSpring);
 
     Corner(Position position, Stage from, Stage to) {
       this.axle = build.vehicle().axle(position.axle().orElseThrow());
@@ -240,7 +240,7 @@ final class PassiveLedger {
     }
 
     private Quantity springLift(Spring spring) {
-      Quantity balanced = this.balanced.get();
+      Quantity balanced = bySpring.get();
       LiftClaim claim = spring.claims();
       if (balanced.isKnown() || claim == null) {
         return balanced;
@@ -287,7 +287,7 @@ final class PassiveLedger {
      */
     private @Nullable LiftClaim claimUsed() {
       LiftClaim claim = springChanges() ? then.orElseThrow().claims() : null;
-      return claim == null || balanced.get().isKnown() ? null : claim;
+      return claim == null || bySpring.get().isKnown() ? null : claim;
     }
 
     /** A claim holds at the load it was stated at: from there the load goes on lowering. */

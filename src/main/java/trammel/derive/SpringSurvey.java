@@ -42,12 +42,12 @@ final class SpringSurvey {
           "closed form of the linkage");
   private static final Formula BY_POINTS =
       new Formula(
-          "room for the spring",
+          "room for the spring at exactly this travel",
           "by the hard points of corner and spring",
           "closed form of the linkage");
   private static final Formula RATIO_BY_POINTS =
       new Formula(
-          "motion ratio of the spring",
+          "motion ratio of the spring at exactly this travel",
           "by the hard points of corner and spring",
           "closed form of the linkage");
 
@@ -92,9 +92,10 @@ final class SpringSurvey {
         DoubleWishbone.of(
             new HardPoints<>(at, variables.variable(camber), variables.variable(toe)), Map.of());
     FieldVector3D<Gradient> upper = variables.point(body);
-    Mount<Gradient> spring = Mount.of(corner, mount.on(), upper, variables.point(moving));
+    FieldVector3D<Gradient> lower = variables.point(moving);
+    Mount<Gradient> spring = Mount.of(corner, mount.on(), upper, lower);
     path = MountPath.of(corner, spring, plain);
-    beyond = variables.variable(seats).subtract(variables.point(moving).subtract(upper).getNorm());
+    beyond = variables.variable(seats).subtract(lower.subtract(upper).getNorm());
     straight = new Heading.Reset<>(variables.constant(0));
   }
 
@@ -128,6 +129,7 @@ final class SpringSurvey {
                 new Room(
                     variables.quantity(BY_POINTS, LENGTH, beyond.add(place.length())),
                     variables.quantity(RATIO_BY_POINTS, RATIO, place.ratio()),
-                    place.ratioPerRise()));
+                    place.ratioPerRise()))
+        .filter(room -> room.seats.isKnown() && room.ratio.isKnown());
   }
 }

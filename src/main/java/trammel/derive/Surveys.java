@@ -9,7 +9,8 @@ import trammel.subject.Axle;
 /**
  * What the surveys of one vehicle's corners say, each thing worked out once for the numbers that it
  * follows from: of builds derived one after another most ask for the same corners, and all for the
- * same gaps as found. It keeps plain numbers and derivatives, no quantity of any build.
+ * same gaps as found. It keeps plain numbers, derivatives, and quantities of the vehicle, but none
+ * of any build.
  */
 final class Surveys {
   private final VehicleProfile vehicle;

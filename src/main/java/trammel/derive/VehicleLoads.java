@@ -66,7 +66,7 @@ final class VehicleLoads {
   private final List<Carried> proposed;
   private final Memo<AxleAt, Quantity> axles = new Memo<>();
   private final Memo<WheelAt, Quantity> wheels = new Memo<>();
-  private final Memo<AxleAt, Quantity> toLeft = new Memo<>();
+  private final Memo<AxleAt, Quantity> asides = new Memo<>();
   private final Memo<WheelAt, Quantity> sprung = new Memo<>();
   private final Memo<Stage, Quantity> gross = new Memo<>();
 
@@ -188,7 +188,7 @@ final class VehicleLoads {
 
   private Quantity workedOut(Position position, Stage stage) {
     Axle axle = position.axle().orElseThrow();
-    Quantity toLeft = this.toLeft.get(new AxleAt(axle, stage), key -> toLeft(axle, stage));
+    Quantity toLeft = asides.get(new AxleAt(axle, stage), key -> toLeft(axle, stage));
     double left = position.side().orElseThrow() == Side.LEFT ? 1 : -1;
     return toLeft == LEVEL
         ? WHEEL.linear(0.5, axle(axle, stage))

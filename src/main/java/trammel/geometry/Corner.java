@@ -8,6 +8,8 @@ import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.RotationConvention;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.hipparchus.util.Binary64;
+import org.hipparchus.util.Binary64Field;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -158,6 +160,11 @@ public abstract sealed class Corner<T extends CalculusFieldElement<T>>
 
   /** The upright's frame in a pose: the same in the upright whatever the pose. */
   abstract Frame<T> upright(Pose<T> pose);
+
+  /** A point in plain numbers. */
+  static <T extends CalculusFieldElement<T>> FieldVector3D<Binary64> plain(FieldVector3D<T> point) {
+    return new FieldVector3D<>(Binary64Field.getInstance(), point.toVector3D());
+  }
 
   /** A point in other numbers. */
   static <T extends CalculusFieldElement<T>, S extends CalculusFieldElement<S>>

@@ -20,9 +20,16 @@ record Frame<T extends CalculusFieldElement<T>>(
     };
   }
 
-  /** The frame of an arm or the upright as it was surveyed. */
+  /**
+   * The frame of an arm or the upright as it was surveyed.
+   *
+   * @throws IllegalArgumentException if the corner has anything shifted
+   */
   static <T extends CalculusFieldElement<T>> Frame<T> surveyed(
       Corner<T> corner, Mount.Carrier carrier) {
+    if (!corner.shifts().isEmpty()) {
+      throw new IllegalArgumentException("this corner is not as it was surveyed");
+    }
     return carrier == Mount.Carrier.LOWER_ARM
         ? arm(corner.lower(), corner.points().at(HardPoint.LOWER_BALL_JOINT))
         : of(corner, corner.asSurveyed(), carrier);

@@ -3,7 +3,6 @@ package trammel.geometry;
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.Binary64;
-import org.hipparchus.util.Binary64Field;
 import org.hipparchus.util.FieldSinCos;
 import org.jspecify.annotations.Nullable;
 
@@ -30,23 +29,28 @@ public sealed interface Heading<T extends CalculusFieldElement<T>> {
     @Override
     public ByTieRod<Binary64> plain() {
       return new ByTieRod<>(
-          new FieldVector3D<>(Binary64Field.getInstance(), inner.toVector3D()),
-          length == null ? null : new Binary64(length.getReal()));
+          Corner.plain(inner), length == null ? null : new Binary64(length.getReal()));
     }
   }
 
-  /**
-   * The tie rod is adjusted until the wheel has this toe, straight ahead: an alignment.
-   *
-   * @param toe of this wheel (degrees), positive toward the inside
-   * @param turn its sine and cosine
-   */
-  record Reset<T extends CalculusFieldElement<T>>(T toe, FieldSinCos<T> turn)
-      implements Heading<T> {
+  /** The tie rod is adjusted until the wheel has a toe, straight ahead: an alignment. */
+  final class Reset<T extends CalculusFieldElement<T>> implements Heading<T> {
+    private final T toe;
+    private final FieldSinCos<T> turn;
 
-    /** An alignment to this toe (degrees). */
+    /**
+     * An alignment to a toe.
+     *
+     * @param toe of this wheel (degrees), positive toward the inside
+     */
     public Reset(T toe) {
-      this(toe, toe.toRadians().sinCos());
+      this.toe = toe;
+      this.turn = toe.toRadians().sinCos();
+    }
+
+    /** Sine and cosine of the toe, the same in every pose. */
+    FieldSinCos<T> turn() {
+      return turn;
     }
 
     @Override

@@ -26,6 +26,7 @@ public record Mount<T extends CalculusFieldElement<T>>(
    *
    * @param surveyed the corner with nothing shifted
    * @param moving its end on the carrier, surveyed with the corner's hard points (mm)
+   * @throws IllegalArgumentException if anything is shifted
    */
   public static <T extends CalculusFieldElement<T>> Mount<T> of(
       Corner<T> surveyed, Carrier carrier, FieldVector3D<T> body, FieldVector3D<T> moving) {

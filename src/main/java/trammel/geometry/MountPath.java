@@ -2,9 +2,7 @@ package trammel.geometry;
 
 import java.util.Optional;
 import org.hipparchus.CalculusFieldElement;
-import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.Binary64;
-import org.hipparchus.util.Binary64Field;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,14 +16,11 @@ import org.jspecify.annotations.Nullable;
  * of it again.
  */
 public final class MountPath<T extends CalculusFieldElement<T>> {
-  /** Half the turn of the lower arm between the two poses (radians), as for a motion ratio. */
-  private static final double STEP = 3e-5;
-
   /**
    * Half the turn over which the motion ratio is seen to change (radians): of a second difference
    * the error, of the square, and that of rounding, of the inverse square, are alike here.
    */
-  private static final double WIDE_STEP = 1e-3;
+  private static final double WIDE_STEP = 3e-4;
 
   private final Corner<T> corner;
   private final Mount<T> mount;
@@ -37,7 +32,8 @@ public final class MountPath<T extends CalculusFieldElement<T>> {
     this.corner = corner;
     this.mount = mount;
     this.plain = plain;
-    this.plainMount = new Mount<>(mount.carrier(), plain(mount.body()), plain(mount.along()));
+    this.plainMount =
+        new Mount<>(mount.carrier(), Corner.plain(mount.body()), Corner.plain(mount.along()));
     this.travel = WheelTravel.of(plain);
   }
 
@@ -80,24 +76,35 @@ public final class MountPath<T extends CalculusFieldElement<T>> {
       return Optional.empty();
     }
     double angle = pose.lowerAngle().getReal();
-    Point<T> below = point(corner, mount, angle - STEP, heading);
-    Point<T> above = point(corner, mount, angle + STEP, heading);
-    Point<Binary64> farBelow = point(plain, plainMount, angle - WIDE_STEP, plainly);
-    Point<Binary64> farAbove = point(plain, plainMount, angle + WIDE_STEP, plainly);
-    if (below == null || above == null || farBelow == null || farAbove == null) {
+    Point<T> below = point(corner, mount, angle - MotionRatio.STEP, heading);
+    Point<T> above = point(corner, mount, angle + MotionRatio.STEP, heading);
+    if (below == null || above == null) {
       return Optional.empty();
     }
     T ratio = below.ratio(above);
+    double perRise = ratioPerRise(pose, ratio.getReal(), plainly);
     T over =
         middle(below.height, above.height).subtract(corner.surveyedWheel().getZ()).subtract(rise);
-    Point<Binary64> here = new Point<>(plainMount.length(plain, pose), pose.wheelCenter().getZ());
-    double change = here.ratio(farAbove).getReal() - farBelow.ratio(here).getReal();
-    double way = (farAbove.height.getReal() - farBelow.height.getReal()) / 2;
     return Optional.of(
         new Place<>(
             middle(below.length, above.length).add(over.multiply(ratio.getReal())),
-            ratio.subtract(over.multiply(change / way)),
-            change / way));
+            ratio.subtract(over.multiply(perRise)),
+            perRise));
+  }
+
+  /** What the ratio grows by from under a pose to over it; next to a limit from one side alone. */
+  private double ratioPerRise(Pose<Binary64> pose, double ratio, Heading<Binary64> heading) {
+    double angle = pose.lowerAngle().getReal();
+    Point<Binary64> here = new Point<>(plainMount.length(plain, pose), pose.wheelCenter().getZ());
+    Point<Binary64> below = point(plain, plainMount, angle - WIDE_STEP, heading);
+    Point<Binary64> above = point(plain, plainMount, angle + WIDE_STEP, heading);
+    double height = here.height.getReal();
+    // A ratio between two heights is the one in their middle.
+    double from = below == null ? height : (below.height.getReal() + height) / 2;
+    double to = above == null ? height : (above.height.getReal() + height) / 2;
+    double first = below == null ? ratio : below.ratio(here).getReal();
+    double last = above == null ? ratio : here.ratio(above).getReal();
+    return from == to ? 0 : (last - first) / (to - from);
   }
 
   private static <S extends CalculusFieldElement<S>> @Nullable Point<S> point(
@@ -109,10 +116,5 @@ public final class MountPath<T extends CalculusFieldElement<T>> {
 
   private static <S extends CalculusFieldElement<S>> S middle(S one, S other) {
     return one.add(other).multiply(0.5);
-  }
-
-  private static <S extends CalculusFieldElement<S>> FieldVector3D<Binary64> plain(
-      FieldVector3D<S> vector) {
-    return new FieldVector3D<>(Binary64Field.getInstance(), vector.toVector3D());
   }
 }

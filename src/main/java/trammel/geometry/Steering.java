@@ -3,7 +3,6 @@ package trammel.geometry;
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.Binary64;
-import org.hipparchus.util.Binary64Field;
 import org.hipparchus.util.FieldSinCos;
 import org.jspecify.annotations.Nullable;
 
@@ -34,25 +33,20 @@ record Steering<T extends CalculusFieldElement<T>>(
       FieldVector3D<T> inner,
       T toe) {
     // Which of two places it is takes no derivatives.
-    FieldVector3D<Binary64> arm = plain(standing.steeringArm());
-    FieldVector3D<Binary64> up = plain(kingpin);
-    FieldVector3D<Binary64> toInner = plain(inner).subtract(plain(lowerBall));
+    FieldVector3D<Binary64> arm = Corner.plain(standing.steeringArm());
+    FieldVector3D<Binary64> up = Corner.plain(kingpin);
+    FieldVector3D<Binary64> toInner = Corner.plain(inner).subtract(Corner.plain(lowerBall));
     boolean ahead = Products.dot(toInner, Products.cross(up, arm)).getReal() >= 0;
     Turn<Binary64> turn =
         Turn.of(
-            plain(standing.upright().spindle()),
+            Corner.plain(standing.upright().spindle()),
             up,
-            new Heading.Reset<>(new Binary64(toe.getReal())).turn());
+            new Binary64(toe.getReal()).toRadians().sinCos());
     double cosine = Products.dot(arm, turn.fore).getReal();
     double sine = Products.dot(arm, turn.side).getReal();
     boolean left = turn.first.getReal() * sine - turn.second.getReal() * cosine >= 0;
     return new Steering<>(
         inner, Products.length(outer.subtract(inner)), ahead ? -1 : 1, left ? 1 : -1);
-  }
-
-  private static <T extends CalculusFieldElement<T>> FieldVector3D<Binary64> plain(
-      FieldVector3D<T> vector) {
-    return new FieldVector3D<>(Binary64Field.getInstance(), vector.toVector3D());
   }
 
   /** The same tie rod from an inner end elsewhere (mm). */

@@ -90,14 +90,15 @@ final class Uncertainty {
     }
     double known = most;
     if (known == 0) {
-      known = basis == null ? most(partials, operands) : basis.most(partials);
+      known = basis == null ? sum() : basis.most(partials);
       most = known;
     }
-    return known;
+    // What has no error has no shares either, and those are kept.
+    return known == 0 ? shares().expanded() : known;
   }
 
-  /** The sum of what comes through operands with a partial derivative by each. */
-  static double most(double[] partials, Quantity[] operands) {
+  /** The sum of what comes through the operands. */
+  private double sum() {
     double sum = 0;
     for (int i = 0; i < operands.length; i++) {
       sum += Math.abs(partials[i]) * operands[i].uncertainty().most();
@@ -220,14 +221,10 @@ final class Uncertainty {
     private double[] parts = NO_PARTS;
     private int count;
 
-    /** Whether the inputs are still the first operand's own list, which is not to be changed. */
-    private boolean borrowed;
-
     /** Adds an operand's contributions, each times a factor. */
     void add(Shares operand, double partial) {
       if (count == 0) {
         inputs = operand.inputs;
-        borrowed = true;
         count = inputs.length;
         parts = operand.scaled(partial);
       } else if (operand.inputs == inputs) {
@@ -273,12 +270,14 @@ final class Uncertainty {
       return same;
     }
 
-    /** Room for so many inputs more, in a list of its own. */
+    /**
+     * Room for so many inputs more. A list that is full is copied before it grows: it may be the
+     * first operand's own, which is not to be changed.
+     */
     private void makeRoom(int more) {
-      if (borrowed || count == inputs.length) {
+      if (count == inputs.length) {
         inputs = Arrays.copyOf(inputs, count + more);
         parts = Arrays.copyOf(parts, count + more);
-        borrowed = false;
       }
     }
 

@@ -7,6 +7,7 @@ import static trammel.quantity.Constants.mm;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -34,6 +35,7 @@ import trammel.quantity.Decision;
 import trammel.quantity.Dimension;
 import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
+import trammel.subject.Axle;
 import trammel.subject.Position;
 
 /**
@@ -226,6 +228,32 @@ class TravelFactsTest {
         .isEqualTo(Decision.MET);
     Build sensed = sheet("cairnback", "  - { add: LS-CB-R50, at: rear }\n");
     assertThat(DemoSheet.facts(sensed, BrakeValveRod.class)).isEmpty();
+  }
+
+  /** Two sides are worked out as one only where they have the same parts. */
+  @Test
+  void aSideWithPartsOfItsOwnHasAWayOfItsOwn() throws IOException {
+    String spacers = "  - { add: LS-CB-R50, at: rear }\n";
+    String bracket = "  - { add: HM-BR-CB-R48, at: %s }\n";
+    Build without = sheet("cairnback", spacers);
+    Build onBoth = sheet("cairnback", spacers + bracket.formatted("rear"));
+    for (Position mended : Position.of(Axle.REAR)) {
+      Build onOne = sheet("cairnback", spacers + bracket.formatted(mended));
+      for (Position position : Position.of(Axle.REAR)) {
+        assertThat(rises(onOne, position))
+            .as("%s with a bracket at %s", position, mended)
+            .isEqualTo(rises(position == mended ? onBoth : without, position))
+            .isNotEqualTo(rises(position == mended ? without : onBoth, position));
+      }
+    }
+  }
+
+  private static List<Double> rises(Build build, Position position) {
+    return Ledgers.of(build, DemoSheet.DAY).travel().stream()
+        .filter(ledger -> ledger.position() == position)
+        .flatMap(ledger -> ledger.after().stream())
+        .map(mark -> mark.rise().value())
+        .toList();
   }
 
   @Test

@@ -1,6 +1,7 @@
 package trammel.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.EnumMap;
@@ -144,5 +145,29 @@ class MountPathTest {
     Heading<Binary64> heading = heading(corner, true, variables[TOE]);
     assertThat(path.at(60, heading)).isPresent();
     assertThat(path.at(600, heading)).isEmpty();
+    // What the linkage just reaches has a ratio, whose change is seen from one side alone.
+    double reached = 60;
+    double beyond = 600;
+    while (beyond - reached > 1e-6) {
+      double middle = (reached + beyond) / 2;
+      boolean there =
+          WheelTravel.of(corner).at(new Binary64(middle), heading) instanceof Pose<Binary64>;
+      reached = there ? middle : reached;
+      beyond = there ? beyond : middle;
+    }
+    assertThat(path.at(reached - 0.05, heading)).isPresent();
+  }
+
+  @Test
+  void aCornerThatIsNotAsSurveyedHasNoFrameToMountOn() {
+    Random random = new Random(6);
+    Corner<Binary64> shifted =
+        DoubleWishbone.of(
+            RandomLinkage.wishbones(random),
+            Map.of(HardPoint.LOWER_FRONT_PIVOT, RandomLinkage.in(new Vector3D(0, 3, 0))));
+    FieldVector3D<Binary64> somewhere = RandomLinkage.in(new Vector3D(0, 500, 400));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Mount.of(shifted, Mount.Carrier.LOWER_ARM, somewhere, somewhere))
+        .withMessage("this corner is not as it was surveyed");
   }
 }

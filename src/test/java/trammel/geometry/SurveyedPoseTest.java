@@ -3,8 +3,13 @@ package trammel.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
+import org.hipparchus.CalculusFieldElement;
+import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
@@ -24,24 +29,71 @@ class SurveyedPoseTest {
   }
 
   private static void assertSolved(Corner<Binary64> corner) {
-    Pose<Binary64> told = corner.asSurveyed();
-    Posed<Binary64> solved =
-        corner.pose(corner.surveyedAngle(), new Heading.ByTieRod<>(corner.tieRodInner()));
-    assertThat(solved).isInstanceOf(Pose.class);
-    Pose<Binary64> pose = (Pose<Binary64>) solved;
-    assertThat(told.lowerAngle().getReal()).isEqualTo(pose.lowerAngle().getReal());
-    assertClose(told.lowerBall(), pose.lowerBall());
-    assertClose(told.upperBall(), pose.upperBall());
-    assertClose(told.tieRodInner(), pose.tieRodInner());
-    assertClose(told.tieRodOuter(), pose.tieRodOuter());
-    assertClose(told.wheelCenter(), pose.wheelCenter());
-    assertClose(told.kingpin(), pose.kingpin());
-    assertClose(told.steeringArm(), pose.steeringArm());
-    assertClose(told.spindle(), pose.spindle());
+    assertSame(corner.asSurveyed(), solved(corner));
+    assertThat(corner.asSurveyed().camber().getReal())
+        .isCloseTo(corner.points().camber().getReal(), within(CLOSE));
+    assertThat(corner.asSurveyed().toe().getReal())
+        .isCloseTo(corner.points().toe().getReal(), within(CLOSE));
   }
 
-  private static void assertClose(FieldVector3D<Binary64> told, FieldVector3D<Binary64> solved) {
-    assertThat(told.toVector3D().distance(solved.toVector3D())).isLessThan(CLOSE);
+  private static <T extends CalculusFieldElement<T>> Pose<T> solved(Corner<T> corner) {
+    if (corner.pose(corner.surveyedAngle(), new Heading.ByTieRod<>(corner.tieRodInner()))
+        instanceof Pose<T> pose) {
+      return pose;
+    }
+    throw new AssertionError("out of reach");
+  }
+
+  private static <T extends CalculusFieldElement<T>> List<FieldVector3D<T>> places(Pose<T> pose) {
+    return List.of(
+        pose.lowerBall(),
+        pose.upperBall(),
+        pose.tieRodOuter(),
+        pose.wheelCenter(),
+        pose.kingpin(),
+        pose.steeringArm(),
+        pose.spindle());
+  }
+
+  private static void assertSame(Pose<Binary64> told, Pose<Binary64> solved) {
+    for (int i = 0; i < places(told).size(); i++) {
+      assertThat(places(told).get(i).toVector3D().distance(places(solved).get(i).toVector3D()))
+          .isLessThan(CLOSE);
+    }
+  }
+
+  /** By every coordinate, camber and toe. */
+  @Test
+  void itHasTheDerivativesOfTheOneSolved() {
+    Random random = new Random(20261127);
+    for (int i = 0; i < 20; i++) {
+      assertSameSlopes(DoubleWishbone.of(varied(RandomLinkage.wishbones(random))));
+      assertSameSlopes(Strut.of(varied(RandomLinkage.strut(random))));
+    }
+  }
+
+  private static HardPoints<Gradient> varied(HardPoints<Binary64> points) {
+    int all = 3 * points.points().size() + 2;
+    AtomicInteger next = new AtomicInteger();
+    Function<Binary64, Gradient> variable =
+        number -> Gradient.variable(all, next.getAndIncrement(), number.getReal());
+    return points.in(
+        at ->
+            new FieldVector3D<>(
+                variable.apply(at.getX()), variable.apply(at.getY()), variable.apply(at.getZ())),
+        variable);
+  }
+
+  private static void assertSameSlopes(Corner<Gradient> corner) {
+    List<FieldVector3D<Gradient>> told = places(corner.asSurveyed());
+    List<FieldVector3D<Gradient>> solved = places(solved(corner));
+    for (int place = 0; place < told.size(); place++) {
+      FieldVector3D<Gradient> apart = told.get(place).subtract(solved.get(place));
+      for (Gradient part : apart.toArray()) {
+        assertThat(part.getGradient())
+            .containsExactly(new double[part.getFreeParameters()], within(1e-9));
+      }
+    }
   }
 
   /** A corner on shifted pivots was surveyed before anybody shifted them. */
@@ -55,8 +107,7 @@ class SurveyedPoseTest {
           corner.shifted(Map.of(pivot, RandomLinkage.in(new Vector3D(0, 5, 0)))).asSurveyed();
       assertThat(shifted.lowerAngle().getReal())
           .isCloseTo(corner.surveyedAngle().getReal(), within(1e-15));
-      assertClose(shifted.wheelCenter(), corner.surveyedWheel());
-      assertClose(shifted.kingpin(), corner.asSurveyed().kingpin());
+      assertSame(shifted, solved(corner));
     }
   }
 }
