@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.Equipment;
 import trammel.catalog.AxleProfile;
+import trammel.catalog.Part;
 import trammel.catalog.PartKind;
 import trammel.catalog.Support;
 import trammel.catalog.Support.DroopLimit;
@@ -68,36 +69,13 @@ final class CornerTravel {
           "definition");
   private static final Formula STOP_FLAT =
       new Formula("rise at the crushed stop", "rise at the stop + its crush", "definition");
-
   private static final Formula BY_PLATE =
       new Formula("hang by plates", "thickness / motion ratio", "own derivation");
-
   private static final Formula RISE = new Formula("rise", "− hang", "definition");
 
   private static final Quantity NONE = Constants.mm(0).called("none fitted");
   private static final Quantity AT_THE_WHEEL =
       Constants.number(1).called("motion ratio of a stop on the axle");
-
-  /** What ends a wheel's way down. */
-  enum DroopEnd {
-    DAMPER("the damper"),
-    STOP("a stop"),
-    STRAP("a strap"),
-    UNKNOWN("nobody knows what");
-
-    private final String words;
-
-    DroopEnd(String words) {
-      this.words = words;
-    }
-
-    String words() {
-      return words;
-    }
-  }
-
-  /** How far a wheel hangs under book height, and on what. */
-  record Droop(Quantity hang, DroopEnd end) {}
 
   private final AxleProfile axle;
   private final Support support;
@@ -203,11 +181,11 @@ final class CornerTravel {
                 axle.droopTravel(), limit == DroopLimit.STOP ? DroopEnd.STOP : DroopEnd.STRAP);
     if (strap.isPresent()) {
       Droop byStrap = new Droop(strap.get().droop(), DroopEnd.STRAP);
-      held = limit == DroopLimit.STRAP ? byStrap : sooner(byStrap, held);
+      held = limit == DroopLimit.STRAP ? byStrap : byStrap.orSooner(held);
     }
     return strap.isEmpty() && (asBook || (limit != DroopLimit.DAMPER && reachesFarther()))
         ? held
-        : sooner(held, byDamper);
+        : held.orSooner(byDamper);
   }
 
   /**
@@ -236,30 +214,22 @@ final class CornerTravel {
             BY_PLATE.quotient(LENGTH, 1, platesAdded(), axle.springMotionRatio()));
     Droop farthest = new Droop(byPlates, DroopEnd.UNKNOWN);
     return strap()
-        .map(strap -> sooner(new Droop(strap.droop(), DroopEnd.STRAP), farthest))
+        .map(strap -> new Droop(strap.droop(), DroopEnd.STRAP).orSooner(farthest))
         .orElse(farthest)
         .hang();
   }
 
   /** What would end the wheel's way down if the damper did not. */
   Droop stopOrStrap() {
-    Optional<DroopStrap> strap = strap();
-    if (strap.isPresent()) {
-      return new Droop(strap.get().droop(), DroopEnd.STRAP);
-    }
+    return strap().map(strap -> new Droop(strap.droop(), DroopEnd.STRAP)).orElseGet(this::ofMaker);
+  }
+
+  private Droop ofMaker() {
     return support.droopLimit() == null
         ? new Droop(nobodyHasLooked(), DroopEnd.UNKNOWN)
         : new Droop(
             axle.droopTravel(),
             support.droopLimit() == DroopLimit.STRAP ? DroopEnd.STRAP : DroopEnd.STOP);
-  }
-
-  /** What ends the way first; unknown where either is. */
-  private static Droop sooner(Droop one, Droop other) {
-    if (!one.hang.isKnown() || !other.hang.isKnown()) {
-      return one.hang.isKnown() ? other : one;
-    }
-    return other.hang.value() < one.hang.value() ? other : one;
   }
 
   private Optional<DroopStrap> strap() {
@@ -415,8 +385,7 @@ final class CornerTravel {
   /** The parts that decide where this wheel's way ends, by number. */
   List<String> numbers(PartKind... kinds) {
     return Arrays.stream(kinds)
-        .flatMap(kind -> equipment.all(kind).stream())
-        .map(part -> part.number())
+        .flatMap(kind -> equipment.all(kind).stream().map(Part::number))
         .distinct()
         .toList();
   }

@@ -13,7 +13,7 @@ import trammel.build.Trial;
 import trammel.catalog.AxleProfile;
 import trammel.catalog.PartKind;
 import trammel.catalog.SuspensionPart.BodyLiftKit;
-import trammel.derive.PassiveLedger.Line;
+import trammel.derive.HeightLedger.Line;
 import trammel.fact.Fact;
 import trammel.fact.RideHeight;
 import trammel.fact.Standing;

@@ -99,7 +99,7 @@ public record HeightLedger(List<Corner> corners, List<AxleFigures> axles, AxleLo
         heights.asMeasured(position),
         heights.rest(position),
         heights.found(position),
-        heights.lines(position).stream().map(line -> new Line(line.what(), line.lift())).toList(),
+        heights.lines(position),
         heights.lift(position),
         heights.bodyLift(position),
         heights.tireLift(position),

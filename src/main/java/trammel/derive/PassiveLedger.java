@@ -20,6 +20,7 @@ import trammel.catalog.SuspensionPart.LiftClaim;
 import trammel.catalog.SuspensionPart.Spring;
 import trammel.catalog.SuspensionPart.SpringSpacer;
 import trammel.catalog.SuspensionPart.StrutTopSpacer;
+import trammel.derive.HeightLedger.Line;
 import trammel.physics.FittedSpring;
 import trammel.physics.RideBalance;
 import trammel.physics.RidePosition;
@@ -88,14 +89,6 @@ final class PassiveLedger {
     this.build = derivation.build;
     this.loads = derivation.loads();
   }
-
-  /**
-   * One entry of the ledger.
-   *
-   * @param what raises or lowers it, as a fitter would say it
-   * @param lift what it adds (mm), positive up
-   */
-  record Line(String what, Quantity lift) {}
 
   /** What lies between two states of a corner. */
   List<Line> lines(Position position, Stage from, Stage to) {

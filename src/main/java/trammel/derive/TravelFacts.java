@@ -85,7 +85,7 @@ final class TravelFacts {
     CornerTravel after = standings.after();
     Quantity had = droopLeft(before, standings.liftBefore());
     Quantity left = droopLeft(after, standings.liftAfter());
-    CornerTravel.DroopEnd end = after.droop().end();
+    DroopEnd end = after.droop().end();
     derivation.facts.add(
         new TravelBudget(
             Subject.of(position),
@@ -98,7 +98,7 @@ final class TravelFacts {
             left,
             SHARE.quotient(RATIO, 1, left, had),
             end.words(),
-            end == CornerTravel.DroopEnd.DAMPER || end == CornerTravel.DroopEnd.UNKNOWN));
+            end == DroopEnd.DAMPER || end == DroopEnd.UNKNOWN));
   }
 
   private static boolean falls(Quantity before, Quantity after) {
@@ -107,7 +107,7 @@ final class TravelFacts {
 
   private void stack(Position position, Standings standings) {
     AxleProfile axle = standings.after().axle();
-    CornerTravel.Droop droop = standings.after().droop();
+    Droop droop = standings.after().droop();
     Quantity added = ADDED.linear(1, droop.hang(), -1, standings.before().droop().hang());
     Quantity left = droopLeft(standings.after(), standings.liftAfter());
     boolean surveyed =

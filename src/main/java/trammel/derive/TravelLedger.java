@@ -65,7 +65,7 @@ public record TravelLedger(Position position, List<Mark> before, List<Mark> afte
 
   private static List<Mark> marks(CornerTravel travel, Quantity lift) {
     List<Mark> marks = new ArrayList<>();
-    CornerTravel.Droop droop = travel.droop();
+    Droop droop = travel.droop();
     Optional<CornerCoil> fitted = travel.coil();
     fitted.ifPresent(coil -> marks.add(new Mark(Point.COIL_LOOSE, "", coil.looseRise())));
     marks.add(new Mark(Point.DAMPER_OPEN, "", CornerTravel.rise(travel.damperHang())));
