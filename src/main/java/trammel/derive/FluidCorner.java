@@ -155,12 +155,7 @@ final class FluidCorner {
 
   /** Pressure in a state (kPa, gauge). */
   Quantity pressure(Stage stage) {
-    Quantity known = pressures.get(stage);
-    if (known == null) {
-      known = workedOutPressure(stage);
-      pressures.put(stage, known);
-    }
-    return known;
+    return pressures.computeIfAbsent(stage, this::workedOutPressure);
   }
 
   private Quantity workedOutPressure(Stage stage) {

@@ -83,6 +83,9 @@ public final class MountPath<T extends CalculusFieldElement<T>> {
     }
     T ratio = below.ratio(above);
     double perRise = ratioPerRise(pose, ratio.getReal(), plainly);
+    if (Double.isNaN(perRise)) {
+      return Optional.empty();
+    }
     T over =
         middle(below.height, above.height).subtract(corner.surveyedWheel().getZ()).subtract(rise);
     return Optional.of(
@@ -92,7 +95,10 @@ public final class MountPath<T extends CalculusFieldElement<T>> {
             perRise));
   }
 
-  /** What the ratio grows by from under a pose to over it; next to a limit from one side alone. */
+  /**
+   * What the ratio grows by from under a pose to over it; next to a limit from one side alone, and
+   * not a number between two.
+   */
   private double ratioPerRise(Pose<Binary64> pose, double ratio, Heading<Binary64> heading) {
     double angle = pose.lowerAngle().getReal();
     Point<Binary64> here = new Point<>(plainMount.length(plain, pose), pose.wheelCenter().getZ());
@@ -104,7 +110,7 @@ public final class MountPath<T extends CalculusFieldElement<T>> {
     double to = above == null ? height : (above.height.getReal() + height) / 2;
     double first = below == null ? ratio : below.ratio(here).getReal();
     double last = above == null ? ratio : here.ratio(above).getReal();
-    return from == to ? 0 : (last - first) / (to - from);
+    return (last - first) / (to - from);
   }
 
   private static <S extends CalculusFieldElement<S>> @Nullable Point<S> point(
