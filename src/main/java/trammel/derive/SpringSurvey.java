@@ -3,24 +3,17 @@ package trammel.derive;
 import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Dimension.RATIO;
 
-import java.util.EnumMap;
-import java.util.EnumSet;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.hipparchus.analysis.differentiation.Gradient;
-import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
-import org.hipparchus.util.Binary64;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import trammel.catalog.AxleProfile;
 import trammel.catalog.Linkage.MountProfile;
 import trammel.catalog.SurveyPoint;
-import trammel.geometry.DoubleWishbone;
 import trammel.geometry.HardPoint;
-import trammel.geometry.HardPoints;
-import trammel.geometry.Heading;
-import trammel.geometry.Mount;
 import trammel.geometry.MountPath;
 import trammel.quantity.Absence;
+import trammel.quantity.Basis;
 import trammel.quantity.Formula;
 import trammel.quantity.Instrument;
 import trammel.quantity.Quantity;
@@ -51,52 +44,41 @@ final class SpringSurvey {
           "by the hard points of corner and spring",
           "closed form of the linkage");
 
-  /** With the toe set again at every height the wheel stands alike, wherever its tie rod is. */
-  private static final Set<HardPoint> TIE_ROD =
-      EnumSet.of(HardPoint.TIE_ROD_INNER, HardPoint.TIE_ROD_OUTER);
+  /** What was surveyed: places by their three coordinates, then angles and the seats' distance. */
+  private final Basis surveyed;
 
-  private final Variables variables;
-  private final MountPath<Gradient> path;
+  private final MountPath path;
 
-  /** Seats' distance less the length of the spring's mount, as surveyed. */
-  private final Gradient beyond;
+  /** From the mount's end on the body to the other (mm). */
+  private final Vector3D along;
 
-  private final Heading<Gradient> straight;
+  private final double seats;
   private final Latest<Double, Optional<Room>> worked = new Latest<>();
 
   /** What a travel brings, as though it were known exactly, and what more travel makes of it. */
   private record Room(Quantity seats, Quantity ratio, double ratioPerRise) {}
 
   /** Of an axle whose hard points, angles and mount are all known. */
-  SpringSurvey(AxleProfile axle, MountProfile mount, DoubleWishbone<Binary64> plain) {
-    Variables.Collector collector = new Variables.Collector();
-    Map<HardPoint, int[]> points = new EnumMap<>(HardPoint.class);
-    axle.linkage()
-        .points()
-        .forEach(
-            (point, at) -> {
-              if (!TIE_ROD.contains(point)) {
-                points.put(point, collector.add(at, point.words()));
-              }
-            });
-    int camber = collector.add(axle.alignment().asSurveyed().camber());
-    int toe = collector.add(axle.alignment().asSurveyed().toe());
-    int[] body = collector.add(mount.body(), "spring on the body");
-    int[] moving = collector.add(mount.moving(), "spring on the arm");
-    int seats = collector.add(axle.support().springLength());
-    variables = collector.all();
-    Map<HardPoint, FieldVector3D<Gradient>> at = new EnumMap<>(HardPoint.class);
-    points.forEach((point, index) -> at.put(point, variables.point(index)));
-    TIE_ROD.forEach(point -> at.put(point, constant(axle.linkage().points(), point)));
-    DoubleWishbone<Gradient> corner =
-        DoubleWishbone.of(
-            new HardPoints<>(at, variables.variable(camber), variables.variable(toe)), Map.of());
-    FieldVector3D<Gradient> upper = variables.point(body);
-    FieldVector3D<Gradient> lower = variables.point(moving);
-    Mount<Gradient> spring = Mount.of(corner, mount.on(), upper, lower);
-    path = MountPath.of(corner, spring, plain);
-    beyond = variables.variable(seats).subtract(lower.subtract(upper).getNorm());
-    straight = new Heading.Reset<>(variables.constant(0));
+  SpringSurvey(AxleProfile axle, MountProfile mount, MountPath path) {
+    List<Quantity> surveyed = new ArrayList<>();
+    for (HardPoint joint : MountPath.JOINTS) {
+      add(surveyed, axle.linkage().points().get(joint), joint.words());
+    }
+    add(surveyed, mount.body(), "spring on the body");
+    add(surveyed, mount.moving(), "spring on the arm");
+    surveyed.add(axle.alignment().asSurveyed().camber());
+    surveyed.add(axle.alignment().asSurveyed().toe());
+    surveyed.add(axle.support().springLength());
+    this.surveyed = new Basis(surveyed.toArray(Quantity[]::new));
+    this.path = path;
+    this.along = SurveyedShape.vector(mount.moving()).subtract(SurveyedShape.vector(mount.body()));
+    this.seats = axle.support().springLength().value();
+  }
+
+  private static void add(List<Quantity> surveyed, SurveyPoint point, String name) {
+    surveyed.add(point.fore().called(name + ", fore"));
+    surveyed.add(point.out().called(name + ", out"));
+    surveyed.add(point.up().called(name + ", up"));
   }
 
   /** Where the seats are at a known travel, with the travel's own uncertainty. */
@@ -117,19 +99,49 @@ final class SpringSurvey {
         RATIO_AT_TRAVEL.of(RATIO, ratio, new double[] {1, room.ratioPerRise}, room.ratio, travel));
   }
 
-  private FieldVector3D<Gradient> constant(Map<HardPoint, SurveyPoint> points, HardPoint point) {
-    return new FieldVector3D<>(
-        variables.constant(0).getField(), SurveyedShape.vector(points.get(point)));
+  private Optional<Room> room(double rise) {
+    return path.at(rise).map(this::room);
   }
 
-  private Optional<Room> room(double rise) {
-    return path.at(rise, straight)
-        .map(
-            place ->
-                new Room(
-                    variables.quantity(BY_POINTS, LENGTH, beyond.add(place.length())),
-                    variables.quantity(RATIO_BY_POINTS, RATIO, place.ratio()),
-                    place.ratioPerRise()))
-        .filter(room -> room.seats.isKnown() && room.ratio.isKnown());
+  /** The seats are as much nearer to each other as the mount is shorter than it was surveyed. */
+  private Room room(MountPath.Place place) {
+    double mounted = along.getNorm();
+    MountPath.ByPlace by = place.lengthBy();
+    Vector3D unit = along.scalarMultiply(1 / mounted);
+    return new Room(
+        surveyed.derive(
+            BY_POINTS,
+            LENGTH,
+            seats + place.length() - mounted,
+            partials(by, by.body().add(unit), by.moving().subtract(unit), 1)),
+        surveyed.derive(
+            RATIO_BY_POINTS,
+            RATIO,
+            place.ratio(),
+            partials(place.ratioBy(), place.ratioBy().body(), place.ratioBy().moving(), 0)),
+        place.ratioPerRise());
+  }
+
+  /** In the order of what was surveyed. */
+  private static double[] partials(
+      MountPath.ByPlace by, Vector3D body, Vector3D moving, double seats) {
+    double[] partials = new double[3 * MountPath.JOINTS.size() + 9];
+    int next = 0;
+    for (HardPoint joint : MountPath.JOINTS) {
+      next = put(partials, next, by.joints().get(joint));
+    }
+    next = put(partials, next, body);
+    next = put(partials, next, moving);
+    partials[next] = by.camber();
+    partials[next + 1] = by.toe();
+    partials[next + 2] = seats;
+    return partials;
+  }
+
+  private static int put(double[] partials, int at, Vector3D slope) {
+    partials[at] = slope.getX();
+    partials[at + 1] = slope.getY();
+    partials[at + 2] = slope.getZ();
+    return at + 3;
   }
 }

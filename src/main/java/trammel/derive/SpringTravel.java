@@ -20,6 +20,7 @@ import trammel.geometry.HardPoints;
 import trammel.geometry.Heading;
 import trammel.geometry.MotionRatio;
 import trammel.geometry.Mount;
+import trammel.geometry.MountPath;
 import trammel.geometry.Pose;
 import trammel.geometry.WheelTravel;
 import trammel.physics.SpringPath;
@@ -96,7 +97,20 @@ final class SpringTravel {
     if (!axle.support().springLength().isKnown()) {
       return absent(Variables.absence(axle.support().springLength()));
     }
-    return surveys.get(mount, seat -> new SpringSurvey(axle, seat, plainCorner())).at(travel);
+    return surveys.get(mount, this::survey).at(travel);
+  }
+
+  private SpringSurvey survey(MountProfile mount) {
+    DoubleWishbone<Binary64> corner = plainCorner();
+    return new SpringSurvey(axle, mount, MountPath.of(corner, spring(corner, mount), 0));
+  }
+
+  private static Mount<Binary64> spring(DoubleWishbone<Binary64> corner, MountProfile mount) {
+    return Mount.of(
+        corner,
+        mount.on(),
+        plain(SurveyedShape.vector(mount.body())),
+        plain(SurveyedShape.vector(mount.moving())));
   }
 
   static Stand absent(Absence absence) {
@@ -111,12 +125,7 @@ final class SpringTravel {
           axle.support().springLength().value(), axle.springMotionRatio().value());
     }
     DoubleWishbone<Binary64> corner = plainCorner();
-    Mount<Binary64> spring =
-        Mount.of(
-            corner,
-            mount.on(),
-            plain(SurveyedShape.vector(mount.body())),
-            plain(SurveyedShape.vector(mount.moving())));
+    Mount<Binary64> spring = spring(corner, mount);
     double book = spring.length(corner, corner.asSurveyed()).getReal();
     double seats = axle.support().springLength().value();
     MotionRatio<Binary64> ratios = MotionRatio.of(corner, spring);

@@ -1,50 +1,69 @@
 package trammel.geometry;
 
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.hipparchus.CalculusFieldElement;
+import org.hipparchus.analysis.differentiation.Gradient;
+import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
-import org.jspecify.annotations.Nullable;
 
 /**
- * How long a mount is, and its motion ratio, by how far the wheel's center has risen against the
- * body.
+ * How long a mount on a double wishbone is, and its motion ratio, by how far the wheel's center has
+ * risen against the body; and what an error of any surveyed point makes of both.
  *
- * <p>Both come of two poses in the corner's own numbers, which stand beside the one wanted with the
- * lower arm held at an angle. What any of the corner's numbers lifts the wheel by there is taken
- * back along the path, to first order: that carries their derivatives over, to some parts in a
- * million. Where derivatives are many, such poses are most of the work, and one more would be half
- * of it again.
+ * <p>The wheel keeps its toe at every height, as after an alignment, so that its tie rod has no
+ * say.
  */
-public final class MountPath<T extends CalculusFieldElement<T>> {
-  /**
-   * Half the turn over which the motion ratio is seen to change (radians): of a second difference
-   * the error, of the square, and that of rounding, of the inverse square, are alike here.
-   */
-  private static final double WIDE_STEP = 3e-4;
+public final class MountPath {
+  /** The joints that have a say. */
+  public static final List<HardPoint> JOINTS =
+      HardPoint.ofWishbones().stream()
+          .filter(joint -> joint != HardPoint.TIE_ROD_INNER && joint != HardPoint.TIE_ROD_OUTER)
+          .toList();
 
-  private final Corner<T> corner;
-  private final Mount<T> mount;
-  private final Corner<Binary64> plain;
-  private final Mount<Binary64> plainMount;
+  private final DoubleWishbone<Binary64> corner;
+  private final Mount<Binary64> mount;
+  private final Heading.Reset<Binary64> toe;
   private final WheelTravel<Binary64> travel;
+  private final JointForces.Frames<Binary64> surveyed;
 
-  private MountPath(Corner<T> corner, Mount<T> mount, Corner<Binary64> plain) {
+  /** What a degree of camber, and of toe, turns the spindle's end by, as surveyed. */
+  private final Vector3D spindleByCamber;
+
+  private final Vector3D spindleByToe;
+
+  private MountPath(
+      DoubleWishbone<Binary64> corner, Mount<Binary64> mount, Heading.Reset<Binary64> toe) {
     this.corner = corner;
     this.mount = mount;
-    this.plain = plain;
-    this.plainMount =
-        new Mount<>(mount.carrier(), Corner.plain(mount.body()), Corner.plain(mount.along()));
-    this.travel = WheelTravel.of(plain);
+    this.toe = toe;
+    this.travel = WheelTravel.of(corner);
+    this.surveyed = JointForces.Frames.surveyed(corner);
+    FieldVector3D<Gradient> spindle =
+        Upright.spindle(
+            Gradient.variable(2, 0, corner.points().camber().getReal()),
+            Gradient.variable(2, 1, corner.points().toe().getReal()));
+    this.spindleByCamber = slope(spindle, 0);
+    this.spindleByToe = slope(spindle, 1);
+  }
+
+  private static Vector3D slope(FieldVector3D<Gradient> vector, int by) {
+    return new Vector3D(
+        vector.getX().getPartialDerivative(by),
+        vector.getY().getPartialDerivative(by),
+        vector.getZ().getPartialDerivative(by));
   }
 
   /**
    * The path of a mount.
    *
-   * @param plain the same corner in plain numbers
+   * @param corner as surveyed
+   * @param toe that the wheel is set to (degrees)
    */
-  public static <T extends CalculusFieldElement<T>> MountPath<T> of(
-      Corner<T> corner, Mount<T> mount, Corner<Binary64> plain) {
-    return new MountPath<>(corner, mount, plain);
+  public static MountPath of(DoubleWishbone<Binary64> corner, Mount<Binary64> mount, double toe) {
+    return new MountPath(corner, mount, new Heading.Reset<>(new Binary64(toe)));
   }
 
   /**
@@ -53,74 +72,82 @@ public final class MountPath<T extends CalculusFieldElement<T>> {
    * @param length of the mount (mm)
    * @param ratio how far it shortens for each millimeter that the wheel rises
    * @param ratioPerRise what the ratio grows by for each such millimeter (1/mm)
+   * @param lengthBy what the length grows by with the places surveyed, at the same travel
+   * @param ratioBy what the ratio grows by with them (1/mm and 1/degree)
    */
-  public record Place<T extends CalculusFieldElement<T>>(T length, T ratio, double ratioPerRise) {}
+  public record Place(
+      double length, double ratio, double ratioPerRise, ByPlace lengthBy, ByPlace ratioBy) {}
 
-  /** Length and height in a pose. */
-  private record Point<T extends CalculusFieldElement<T>>(T length, T height) {
+  /**
+   * What a number grows by with the places it was surveyed from: for each millimeter fore, out and
+   * up, and for each degree.
+   *
+   * @param joints one for each of {@link #JOINTS}
+   */
+  public record ByPlace(
+      Map<HardPoint, Vector3D> joints, Vector3D body, Vector3D moving, double camber, double toe) {
 
-    /** The motion ratio from here to another. */
-    T ratio(Point<T> above) {
-      return length.subtract(above.length).divide(above.height.subtract(height));
+    /** This times a number and another times another. */
+    private ByPlace sum(double times, ByPlace other, double otherTimes) {
+      Map<HardPoint, Vector3D> sum = new EnumMap<>(HardPoint.class);
+      joints.forEach(
+          (joint, by) ->
+              sum.put(joint, new Vector3D(times, by, otherTimes, other.joints.get(joint))));
+      return new ByPlace(
+          sum,
+          new Vector3D(times, body, otherTimes, other.body),
+          new Vector3D(times, moving, otherTimes, other.moving),
+          times * camber + otherTimes * other.camber,
+          times * toe + otherTimes * other.toe);
     }
   }
+
+  /** What a pose tells. */
+  private record Point(double height, double ratio, ByPlace lengthBy) {}
 
   /**
    * Where the mount is; nothing where the linkage does not reach that travel, or ends there.
    *
    * @param rise of the wheel's center from where it was surveyed (mm)
    */
-  public Optional<Place<T>> at(double rise, Heading<T> heading) {
-    Heading<Binary64> plainly = heading.plain();
-    if (!(travel.at(new Binary64(rise), plainly) instanceof Pose<Binary64> pose)) {
+  public Optional<Place> at(double rise) {
+    if (!(travel.at(new Binary64(rise), toe) instanceof Pose<Binary64> pose)) {
       return Optional.empty();
     }
     double angle = pose.lowerAngle().getReal();
-    Point<T> below = point(corner, mount, angle - MotionRatio.STEP, heading);
-    Point<T> above = point(corner, mount, angle + MotionRatio.STEP, heading);
-    if (below == null || above == null) {
+    return point(angle - MotionRatio.STEP)
+        .flatMap(below -> point(angle + MotionRatio.STEP).map(above -> between(pose, below, above)))
+        .filter(place -> Double.isFinite(place.ratioPerRise));
+  }
+
+  private Place between(Pose<Binary64> pose, Point below, Point above) {
+    double perRise = 1 / (above.height - below.height);
+    return new Place(
+        mount.length(corner, pose).getReal(),
+        (below.ratio + above.ratio) / 2,
+        (above.ratio - below.ratio) * perRise,
+        below.lengthBy.sum(0.5, above.lengthBy, 0.5),
+        // The ratio is what the length loses by rising.
+        below.lengthBy.sum(perRise, above.lengthBy, -perRise));
+  }
+
+  private Optional<Point> point(double lowerAngle) {
+    if (!(corner.pose(new Binary64(lowerAngle), toe) instanceof Pose<Binary64> pose)) {
       return Optional.empty();
     }
-    T ratio = below.ratio(above);
-    double perRise = ratioPerRise(pose, ratio.getReal(), plainly);
-    if (Double.isNaN(perRise)) {
-      return Optional.empty();
-    }
-    T over =
-        middle(below.height, above.height).subtract(corner.surveyedWheel().getZ()).subtract(rise);
+    JointForces<Binary64> forces = JointForces.of(corner, mount, pose, toe);
+    Map<HardPoint, Vector3D> joints = new EnumMap<>(HardPoint.class);
+    forces.byJoint(surveyed).forEach((joint, by) -> joints.put(joint, by.toVector3D()));
+    Vector3D spindle = forces.bySpindle(surveyed).toVector3D();
     return Optional.of(
-        new Place<>(
-            middle(below.length, above.length).add(over.multiply(ratio.getReal())),
-            ratio.subtract(over.multiply(perRise)),
-            perRise));
-  }
-
-  /**
-   * What the ratio grows by from under a pose to over it; next to a limit from one side alone, and
-   * not a number between two.
-   */
-  private double ratioPerRise(Pose<Binary64> pose, double ratio, Heading<Binary64> heading) {
-    double angle = pose.lowerAngle().getReal();
-    Point<Binary64> here = new Point<>(plainMount.length(plain, pose), pose.wheelCenter().getZ());
-    Point<Binary64> below = point(plain, plainMount, angle - WIDE_STEP, heading);
-    Point<Binary64> above = point(plain, plainMount, angle + WIDE_STEP, heading);
-    double height = here.height.getReal();
-    // A ratio between two heights is the one in their middle.
-    double from = below == null ? height : (below.height.getReal() + height) / 2;
-    double to = above == null ? height : (above.height.getReal() + height) / 2;
-    double first = below == null ? ratio : below.ratio(here).getReal();
-    double last = above == null ? ratio : here.ratio(above).getReal();
-    return (last - first) / (to - from);
-  }
-
-  private static <S extends CalculusFieldElement<S>> @Nullable Point<S> point(
-      Corner<S> corner, Mount<S> mount, double angle, Heading<S> heading) {
-    return corner.pose(corner.field().getZero().newInstance(angle), heading) instanceof Pose<S> pose
-        ? new Point<>(mount.length(corner, pose), pose.wheelCenter().getZ())
-        : null;
-  }
-
-  private static <S extends CalculusFieldElement<S>> S middle(S one, S other) {
-    return one.add(other).multiply(0.5);
+        new Point(
+            pose.wheelCenter().getZ().getReal(),
+            forces.wheel().getReal(),
+            new ByPlace(
+                joints,
+                forces.mount().negate().toVector3D(),
+                forces.byMoving(surveyed, mount.carrier()).toVector3D(),
+                spindle.dotProduct(spindleByCamber),
+                spindle.dotProduct(spindleByToe))));
   }
 }

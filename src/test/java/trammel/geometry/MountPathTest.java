@@ -4,11 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Random;
-import org.hipparchus.CalculusFieldElement;
-import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
@@ -30,25 +29,21 @@ class MountPathTest {
   private static final int VARIABLES = MOVING + 3;
   private static final double STEP = 1e-3;
 
-  private static <T extends CalculusFieldElement<T>> FieldVector3D<T> vector(T[] from, int first) {
+  /** The toe that the wheel is held at (degrees). */
+  private static final double SET = 0.1;
+
+  private static FieldVector3D<Binary64> vector(Binary64[] from, int first) {
     return new FieldVector3D<>(from[first], from[first + 1], from[first + 2]);
   }
 
-  private static <T extends CalculusFieldElement<T>> DoubleWishbone<T> corner(T[] variables) {
-    Map<HardPoint, FieldVector3D<T>> points = new EnumMap<>(HardPoint.class);
+  private static DoubleWishbone<Binary64> corner(Binary64[] variables) {
+    Map<HardPoint, FieldVector3D<Binary64>> points = new EnumMap<>(HardPoint.class);
     int first = 0;
     for (HardPoint point : HardPoint.ofWishbones()) {
       points.put(point, vector(variables, first));
       first += 3;
     }
     return DoubleWishbone.of(new HardPoints<>(points, variables[CAMBER], variables[TOE]));
-  }
-
-  private static <T extends CalculusFieldElement<T>> Heading<T> heading(
-      DoubleWishbone<T> corner, boolean reset, T toe) {
-    return reset
-        ? new Heading.Reset<>(toe.getField().getZero().newInstance(0.1))
-        : new Heading.ByTieRod<>(corner.tieRodInner());
   }
 
   private static double[] draw(Random random) {
@@ -67,9 +62,9 @@ class MountPathTest {
     return at;
   }
 
-  /** Length and motion ratio in the pose at a travel, in plain numbers. */
-  private static double[] plain(
-      double[] at, int moved, double by, Mount.Carrier carrier, double travel, boolean reset) {
+  /** Length and motion ratio in the pose at a travel. */
+  private static double[] stands(
+      double[] at, int moved, double by, Mount.Carrier carrier, double travel) {
     Binary64[] variables = new Binary64[VARIABLES];
     for (int i = 0; i < VARIABLES; i++) {
       variables[i] = new Binary64(i == moved ? at[i] + by : at[i]);
@@ -77,7 +72,7 @@ class MountPathTest {
     DoubleWishbone<Binary64> corner = corner(variables);
     Mount<Binary64> mount =
         Mount.of(corner, carrier, vector(variables, BODY), vector(variables, MOVING));
-    Heading<Binary64> heading = heading(corner, reset, variables[TOE]);
+    Heading<Binary64> heading = new Heading.Reset<>(new Binary64(SET));
     if (WheelTravel.of(corner).at(new Binary64(travel), heading) instanceof Pose<Binary64> pose) {
       return new double[] {
         mount.length(corner, pose).getReal(),
@@ -87,43 +82,54 @@ class MountPathTest {
     throw new AssertionError("out of reach");
   }
 
-  private static Place<Gradient> path(
-      double[] at, Mount.Carrier carrier, double travel, boolean reset) {
-    Gradient[] variables = new Gradient[VARIABLES];
-    for (int i = 0; i < VARIABLES; i++) {
-      variables[i] = Gradient.variable(VARIABLES, i, at[i]);
-    }
-    DoubleWishbone<Gradient> corner = corner(variables);
-    Mount<Gradient> mount =
+  private static MountPath path(double[] at, Mount.Carrier carrier) {
+    Binary64[] variables = Arrays.stream(at).mapToObj(Binary64::new).toArray(Binary64[]::new);
+    DoubleWishbone<Binary64> corner = corner(variables);
+    Mount<Binary64> mount =
         Mount.of(corner, carrier, vector(variables, BODY), vector(variables, MOVING));
-    return MountPath.of(corner, mount, corner.in(number -> new Binary64(number.getReal())))
-        .at(travel, heading(corner, reset, variables[TOE]))
-        .orElseThrow();
+    return MountPath.of(corner, mount, SET);
+  }
+
+  /** In the order of the variables. */
+  private static double[] slopes(MountPath.ByPlace by) {
+    double[] slopes = new double[VARIABLES];
+    by.joints()
+        .forEach((joint, slope) -> put(slopes, 3 * HardPoint.ofWishbones().indexOf(joint), slope));
+    slopes[CAMBER] = by.camber();
+    slopes[TOE] = by.toe();
+    put(slopes, BODY, by.body());
+    put(slopes, MOVING, by.moving());
+    return slopes;
+  }
+
+  private static void put(double[] into, int first, Vector3D vector) {
+    System.arraycopy(vector.toArray(), 0, into, first, 3);
   }
 
   @ParameterizedTest
   @EnumSource(Mount.Carrier.class)
-  void theDerivativesAreTheSlopesOfThePlainNumbers(Mount.Carrier carrier) {
+  void virtualWorkTellsTheSlopesOfLengthAndRatio(Mount.Carrier carrier) {
     Random random = new Random(20261126);
     for (int geometry = 0; geometry < 12; geometry++) {
       double[] at = draw(random);
       double travel = RandomLinkage.between(random, -60, 60);
-      boolean reset = geometry % 2 == 0;
-      Place<Gradient> place = path(at, carrier, travel, reset);
-      double[] unmoved = plain(at, 0, 0, carrier, travel, reset);
-      assertThat(place.length().getValue()).isCloseTo(unmoved[0], within(1e-6));
-      assertThat(place.ratio().getValue()).isCloseTo(unmoved[1], within(1e-8));
-      double higher = plain(at, 0, 0, carrier, travel + 0.1, reset)[1];
-      double lower = plain(at, 0, 0, carrier, travel - 0.1, reset)[1];
+      Place place = path(at, carrier).at(travel).orElseThrow();
+      double[] unmoved = stands(at, 0, 0, carrier, travel);
+      assertThat(place.length()).isCloseTo(unmoved[0], within(1e-9));
+      assertThat(place.ratio()).isCloseTo(unmoved[1], within(1e-9));
+      double higher = stands(at, 0, 0, carrier, travel + 0.1)[1];
+      double lower = stands(at, 0, 0, carrier, travel - 0.1)[1];
       assertThat(place.ratioPerRise()).isCloseTo((higher - lower) / 0.2, within(1e-7));
+      double[] lengthBy = slopes(place.lengthBy());
+      double[] ratioBy = slopes(place.ratioBy());
       for (int i = 0; i < VARIABLES; i++) {
         String which = "geometry " + geometry + " by variable " + i;
-        double[] more = plain(at, i, STEP, carrier, travel, reset);
-        double[] less = plain(at, i, -STEP, carrier, travel, reset);
-        assertThat(place.length().getPartialDerivative(i))
+        double[] more = stands(at, i, STEP, carrier, travel);
+        double[] less = stands(at, i, -STEP, carrier, travel);
+        assertThat(lengthBy[i])
             .as("length, " + which)
             .isCloseTo((more[0] - less[0]) / (2 * STEP), within(1e-6));
-        assertThat(place.ratio().getPartialDerivative(i))
+        assertThat(ratioBy[i])
             .as("ratio, " + which)
             .isCloseTo((more[1] - less[1]) / (2 * STEP), within(1e-6));
       }
@@ -133,29 +139,22 @@ class MountPathTest {
   @Test
   void beyondTheLinkagesReachIsNowhere() {
     double[] at = draw(new Random(5));
-    Binary64[] variables = new Binary64[VARIABLES];
-    for (int i = 0; i < VARIABLES; i++) {
-      variables[i] = new Binary64(at[i]);
-    }
-    DoubleWishbone<Binary64> corner = corner(variables);
-    Mount<Binary64> mount =
-        Mount.of(
-            corner, Mount.Carrier.LOWER_ARM, vector(variables, BODY), vector(variables, MOVING));
-    MountPath<Binary64> path = MountPath.of(corner, mount, corner);
-    Heading<Binary64> heading = heading(corner, true, variables[TOE]);
-    assertThat(path.at(60, heading)).isPresent();
-    assertThat(path.at(600, heading)).isEmpty();
-    // What the linkage just reaches has a ratio, whose change is seen from one side alone.
+    MountPath path = path(at, Mount.Carrier.LOWER_ARM);
+    assertThat(path.at(60)).isPresent();
+    assertThat(path.at(600)).isEmpty();
+    // Up to where the linkage ends.
     double reached = 60;
     double beyond = 600;
     while (beyond - reached > 1e-6) {
       double middle = (reached + beyond) / 2;
-      boolean there =
-          WheelTravel.of(corner).at(new Binary64(middle), heading) instanceof Pose<Binary64>;
+      boolean there = path.at(middle).isPresent();
       reached = there ? middle : reached;
       beyond = there ? beyond : middle;
     }
-    assertThat(path.at(reached - 0.05, heading)).isPresent();
+    Binary64[] variables = Arrays.stream(at).mapToObj(Binary64::new).toArray(Binary64[]::new);
+    WheelTravel<Binary64> travel = WheelTravel.of(corner(variables));
+    Heading<Binary64> heading = new Heading.Reset<>(new Binary64(SET));
+    assertThat(travel.at(new Binary64(reached + 0.1), heading)).isInstanceOf(OutOfReach.class);
   }
 
   @Test
