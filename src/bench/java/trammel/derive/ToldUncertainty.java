@@ -4,7 +4,9 @@ import java.lang.invoke.LambdaMetafactory;
 import java.lang.invoke.MethodHandle;
 import java.lang.invoke.MethodHandles;
 import java.lang.invoke.MethodType;
+import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
@@ -21,7 +23,7 @@ final class ToldUncertainty {
         @Override
         protected Accessor[] computeValue(Class<?> type) {
           return Arrays.stream(type.getRecordComponents())
-              .filter(part -> mayTell(part.getType()))
+              .filter(part -> mayTell(part.getGenericType()))
               .map(part -> Accessor.of(type, part))
               .toArray(Accessor[]::new);
         }
@@ -29,8 +31,18 @@ final class ToldUncertainty {
 
   private ToldUncertainty() {}
 
-  private static boolean mayTell(Class<?> type) {
-    return type == Quantity.class || type.isRecord() || type.isInterface() || type == Object.class;
+  /** Whether there can be a quantity in something of a type: a page goes by no other parts. */
+  private static boolean mayTell(Type type) {
+    if (type instanceof ParameterizedType list) {
+      return mayTell(list.getActualTypeArguments()[0]);
+    }
+    if (!(type instanceof Class<?> known)) {
+      return true;
+    }
+    return known.isRecord()
+        ? Arrays.stream(known.getRecordComponents())
+            .anyMatch(part -> mayTell(part.getGenericType()))
+        : known == Quantity.class || known.isInterface() || known == Object.class;
   }
 
   /** One component of a record. */
@@ -65,13 +77,13 @@ final class ToldUncertainty {
       return quantity.expanded();
     }
     double sum = 0;
-    if (told instanceof List<?> list) {
-      for (Object each : list) {
-        sum += of(each);
-      }
-    } else if (told instanceof Record) {
+    if (told instanceof Record) {
       for (Accessor part : PARTS.get(told.getClass())) {
         sum += of(part.read().apply(told));
+      }
+    } else if (told instanceof List<?> list) {
+      for (Object each : list) {
+        sum += of(each);
       }
     }
     return sum;

@@ -12,7 +12,10 @@ import java.util.function.Function;
  * @param <V> its answer
  */
 final class Memo<K, V> {
-  private final ConcurrentMap<K, V> answers = new ConcurrentHashMap<>();
+  /** Mostly twelve at the most, four wheels in three stages: such a table need not grow. */
+  private static final int ROOM = 16;
+
+  private final ConcurrentMap<K, V> answers = new ConcurrentHashMap<>(ROOM);
 
   /** The answer to a question, worked out if nobody has asked before. */
   V get(K question, Function<? super K, ? extends V> work) {

@@ -27,7 +27,7 @@ public final class MountPath {
   private final Mount<Binary64> mount;
   private final Heading.Reset<Binary64> toe;
   private final WheelTravel<Binary64> travel;
-  private final JointForces.Frames<Binary64> surveyed;
+  private final JointForces.Parts surveyed;
 
   /** What a degree of camber, and of toe, turns the spindle's end by, as surveyed. */
   private final Vector3D spindleByCamber;
@@ -40,7 +40,7 @@ public final class MountPath {
     this.mount = mount;
     this.toe = toe;
     this.travel = WheelTravel.of(corner);
-    this.surveyed = JointForces.Frames.surveyed(corner);
+    this.surveyed = JointForces.Parts.of(corner, corner.asSurveyed());
     FieldVector3D<Gradient> spindle =
         Upright.spindle(
             Gradient.variable(2, 0, corner.points().camber().getReal()),
@@ -90,13 +90,13 @@ public final class MountPath {
     /** This times a number and another times another. */
     private ByPlace sum(double times, ByPlace other, double otherTimes) {
       Map<HardPoint, Vector3D> sum = new EnumMap<>(HardPoint.class);
-      joints.forEach(
-          (joint, by) ->
-              sum.put(joint, new Vector3D(times, by, otherTimes, other.joints.get(joint))));
+      for (HardPoint joint : JOINTS) {
+        sum.put(joint, Products.sum(times, joints.get(joint), otherTimes, other.joints.get(joint)));
+      }
       return new ByPlace(
           sum,
-          new Vector3D(times, body, otherTimes, other.body),
-          new Vector3D(times, moving, otherTimes, other.moving),
+          Products.sum(times, body, otherTimes, other.body),
+          Products.sum(times, moving, otherTimes, other.moving),
           times * camber + otherTimes * other.camber,
           times * toe + otherTimes * other.toe);
     }
@@ -135,19 +135,17 @@ public final class MountPath {
     if (!(corner.pose(new Binary64(lowerAngle), toe) instanceof Pose<Binary64> pose)) {
       return Optional.empty();
     }
-    JointForces<Binary64> forces = JointForces.of(corner, mount, pose, toe);
-    Map<HardPoint, Vector3D> joints = new EnumMap<>(HardPoint.class);
-    forces.byJoint(surveyed).forEach((joint, by) -> joints.put(joint, by.toVector3D()));
-    Vector3D spindle = forces.bySpindle(surveyed).toVector3D();
+    JointForces forces = JointForces.of(corner, mount, pose, toe);
+    Vector3D spindle = forces.bySpindle(surveyed);
     return Optional.of(
         new Point(
             pose.wheelCenter().getZ().getReal(),
-            forces.wheel().getReal(),
+            forces.wheel(),
             new ByPlace(
-                joints,
-                forces.mount().negate().toVector3D(),
-                forces.byMoving(surveyed, mount.carrier()).toVector3D(),
-                spindle.dotProduct(spindleByCamber),
-                spindle.dotProduct(spindleByToe))));
+                forces.byJoint(surveyed),
+                forces.mount().negate(),
+                forces.byMoving(mount.carrier(), surveyed),
+                Products.dot(spindle, spindleByCamber),
+                Products.dot(spindle, spindleByToe))));
   }
 }

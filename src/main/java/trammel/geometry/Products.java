@@ -2,6 +2,7 @@ package trammel.geometry;
 
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * Products of vectors by plain multiplications and sums. The mathematics library compensates the
@@ -33,6 +34,25 @@ final class Products {
         SumOfProducts.difference(a.getY(), b.getZ(), a.getZ(), b.getY()),
         SumOfProducts.difference(a.getZ(), b.getX(), a.getX(), b.getZ()),
         SumOfProducts.difference(a.getX(), b.getY(), a.getY(), b.getX()));
+  }
+
+  /** a · b in plain numbers. */
+  static double dot(Vector3D a, Vector3D b) {
+    return a.getX() * b.getX() + a.getY() * b.getY() + a.getZ() * b.getZ();
+  }
+
+  /** a × b in plain numbers. */
+  static Vector3D cross(Vector3D a, Vector3D b) {
+    return new Vector3D(
+        a.getY() * b.getZ() - a.getZ() * b.getY(),
+        a.getZ() * b.getX() - a.getX() * b.getZ(),
+        a.getX() * b.getY() - a.getY() * b.getX());
+  }
+
+  /** a u + b v in plain numbers. */
+  static Vector3D sum(double a, Vector3D u, double b, Vector3D v) {
+    return new Vector3D(
+        a * u.getX() + b * v.getX(), a * u.getY() + b * v.getY(), a * u.getZ() + b * v.getZ());
   }
 
   /** a u. */

@@ -7,9 +7,11 @@ public enum Side {
   LEFT,
   RIGHT;
 
+  private final String written = name().toLowerCase(Locale.ROOT);
+
   /** As files and rules write it. */
   @Override
   public String toString() {
-    return name().toLowerCase(Locale.ROOT);
+    return written;
   }
 }

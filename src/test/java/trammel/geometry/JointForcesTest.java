@@ -42,39 +42,39 @@ class JointForcesTest {
       Mount<Binary64> mount =
           Mount.of(corner, carrier, RandomLinkage.in(new Vector3D(20, 480, 800)), moving);
       Pose<Binary64> pose = pose(corner, RandomLinkage.between(random, -60, 60));
-      JointForces<Binary64> forces = JointForces.of(corner, mount, pose, TOE);
-      Vector3D lowerBall = forces.lowerBall().toVector3D();
-      Vector3D upperBall = forces.upperBall().toVector3D();
+      JointForces forces = JointForces.of(corner, mount, pose, TOE);
+      Vector3D lowerBall = forces.lowerBall();
+      Vector3D upperBall = forces.upperBall();
 
       Sum lower =
           new Sum()
               .add(pose.lowerBall(), lowerBall)
-              .add(points.at(HardPoint.LOWER_FRONT_PIVOT), forces.lowerArm().front().toVector3D())
-              .add(points.at(HardPoint.LOWER_REAR_PIVOT), forces.lowerArm().rear().toVector3D());
+              .add(points.at(HardPoint.LOWER_FRONT_PIVOT), forces.lowerArm().front())
+              .add(points.at(HardPoint.LOWER_REAR_PIVOT), forces.lowerArm().rear());
       Sum upper =
           new Sum()
               .add(pose.upperBall(), upperBall.negate())
-              .add(points.at(HardPoint.UPPER_FRONT_PIVOT), forces.upperArm().front().toVector3D())
-              .add(points.at(HardPoint.UPPER_REAR_PIVOT), forces.upperArm().rear().toVector3D());
+              .add(points.at(HardPoint.UPPER_FRONT_PIVOT), forces.upperArm().front())
+              .add(points.at(HardPoint.UPPER_REAR_PIVOT), forces.upperArm().rear());
       Sum upright =
           new Sum()
               .add(pose.lowerBall(), lowerBall.negate())
               .add(pose.upperBall(), upperBall)
-              .add(pose.wheelCenter(), new Vector3D(0, 0, forces.wheel().getReal()));
-      upright.couple(pose.spindle().toVector3D().crossProduct(forces.heading().toVector3D()));
+              .add(pose.wheelCenter(), new Vector3D(0, 0, forces.wheel()));
+      upright.couple(pose.spindle().toVector3D().crossProduct(forces.heading()));
       Sum carrying =
           switch (carrier) {
             case LOWER_ARM -> lower;
             case UPPER_ARM -> upper;
             case UPRIGHT -> upright;
           };
-      carrying.add(mount.moving(corner, pose), forces.mount().toVector3D());
+      carrying.add(mount.moving(corner, pose), forces.mount());
 
       for (Sum part : new Sum[] {lower, upper, upright}) {
         assertThat(part.force.getNorm()).isCloseTo(0, within(1e-12));
         assertThat(part.moment.getNorm()).as("N mm").isCloseTo(0, within(1e-9));
       }
-      assertThat(forces.wheel().getReal())
+      assertThat(forces.wheel())
           .as("the motion ratio")
           .isCloseTo(MotionRatio.of(corner, mount).at(pose, TOE).getReal(), within(1e-9));
     }
