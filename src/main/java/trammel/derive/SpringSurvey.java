@@ -44,6 +44,9 @@ final class SpringSurvey {
           "by the hard points of corner and spring",
           "closed form of the linkage");
 
+  /** Joints and both ends of the mount, each by three coordinates; two angles and the seats. */
+  private static final int COUNT = 3 * (MountPath.JOINTS.size() + 2) + 3;
+
   /** What was surveyed: places by their three coordinates, then angles and the seats' distance. */
   private final Basis surveyed;
 
@@ -60,7 +63,7 @@ final class SpringSurvey {
 
   /** Of an axle whose hard points, angles and mount are all known. */
   SpringSurvey(AxleProfile axle, MountProfile mount, MountPath path) {
-    List<Quantity> surveyed = new ArrayList<>();
+    List<Quantity> surveyed = new ArrayList<>(COUNT);
     for (HardPoint joint : MountPath.JOINTS) {
       add(surveyed, axle.linkage().points().get(joint), joint.words());
     }
@@ -125,7 +128,7 @@ final class SpringSurvey {
   /** In the order of what was surveyed. */
   private static double[] partials(
       MountPath.ByPlace by, Vector3D body, Vector3D moving, double seats) {
-    double[] partials = new double[3 * MountPath.JOINTS.size() + 9];
+    double[] partials = new double[COUNT];
     int next = 0;
     for (HardPoint joint : MountPath.JOINTS) {
       next = put(partials, next, by.joints().get(joint));

@@ -6,7 +6,7 @@ import static trammel.quantity.Dimension.RATIO;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.Objects;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.Binary64;
 import org.hipparchus.util.Binary64Field;
@@ -40,18 +40,27 @@ final class SpringTravel {
   private static final Heading<Binary64> STRAIGHT = new Heading.Reset<>(new Binary64(0));
 
   private final AxleProfile axle;
-  private final Memo<MountProfile, SpringSurvey> surveys = new Memo<>();
-  private final boolean surveyed;
+
+  /** Where the spring is fixed; null where corner or spring are not surveyed. */
+  private final @Nullable MountProfile mount;
+
+  private final Once<SpringSurvey> survey = new Once<>(this::survey);
 
   SpringTravel(AxleProfile axle) {
     this.axle = axle;
-    this.surveyed =
-        axle.layout() == Layout.DOUBLE_WISHBONE
-            && CornerModel.complete(axle)
-            && mount() != null
-            && axle.alignment().asSurveyed().camber().isKnown()
-            && axle.alignment().asSurveyed().toe().isKnown()
-            && axle.linkage().points().values().stream().allMatch(SurveyedShape::known);
+    this.mount = surveyed(axle) ? axle.linkage().spring() : null;
+  }
+
+  private static boolean surveyed(AxleProfile axle) {
+    MountProfile mount = axle.linkage().spring();
+    return axle.layout() == Layout.DOUBLE_WISHBONE
+        && mount != null
+        && SurveyedShape.known(mount.body())
+        && SurveyedShape.known(mount.moving())
+        && CornerModel.complete(axle)
+        && axle.alignment().asSurveyed().camber().isKnown()
+        && axle.alignment().asSurveyed().toe().isKnown()
+        && axle.linkage().points().values().stream().allMatch(SurveyedShape::known);
   }
 
   /**
@@ -64,14 +73,7 @@ final class SpringTravel {
 
   /** Whether corner and spring are surveyed. */
   boolean surveyed() {
-    return surveyed;
-  }
-
-  private @Nullable MountProfile mount() {
-    MountProfile mount = axle.linkage().spring();
-    boolean known =
-        mount != null && Stream.of(mount.body(), mount.moving()).allMatch(SurveyedShape::known);
-    return known ? mount : null;
+    return mount != null;
   }
 
   /** Where the seats are at a travel, with the travel's own uncertainty. */
@@ -90,19 +92,14 @@ final class SpringTravel {
   }
 
   private Stand byPoints(Quantity travel) {
-    MountProfile mount = mount();
-    if (mount == null) {
-      return byRatio(travel);
-    }
-    if (!axle.support().springLength().isKnown()) {
-      return absent(Variables.absence(axle.support().springLength()));
-    }
-    return surveys.get(mount, this::survey).at(travel);
+    Quantity seats = axle.support().springLength();
+    return seats.isKnown() ? survey.get().at(travel) : absent(Variables.absence(seats));
   }
 
-  private SpringSurvey survey(MountProfile mount) {
+  private SpringSurvey survey() {
+    MountProfile fixed = Objects.requireNonNull(mount, "the spring is not surveyed");
     DoubleWishbone<Binary64> corner = plainCorner();
-    return new SpringSurvey(axle, mount, MountPath.of(corner, spring(corner, mount), 0));
+    return new SpringSurvey(axle, fixed, MountPath.of(corner, spring(corner, fixed), 0));
   }
 
   private static Mount<Binary64> spring(DoubleWishbone<Binary64> corner, MountProfile mount) {
@@ -119,8 +116,7 @@ final class SpringTravel {
 
   /** The same in plain numbers; only where all that {@link #needed} lists is known. */
   SpringPath path() {
-    MountProfile mount = mount();
-    if (!surveyed() || mount == null) {
+    if (mount == null) {
       return new SpringPath.Constant(
           axle.support().springLength().value(), axle.springMotionRatio().value());
     }

@@ -85,7 +85,7 @@ record SurveyedShape(Shape shape, Obstacle obstacle, boolean onBody) {
   }
 
   static boolean known(SurveyPoint point) {
-    return coordinates(point).stream().allMatch(Quantity::isKnown);
+    return point.fore().isKnown() && point.out().isKnown() && point.up().isKnown();
   }
 
   static Vector3D vector(SurveyPoint point) {

@@ -110,12 +110,13 @@ public final class Basis {
   }
 
   private Places told() {
-    Merge merge = new Merge();
     int all = 0;
     for (Quantity operand : operands) {
-      Shares shares = operand.uncertainty().shares();
-      merge.add(shares, 1);
-      all += shares.inputs().length;
+      all += operand.uncertainty().shares().inputs().length;
+    }
+    Merge merge = new Merge(all);
+    for (Quantity operand : operands) {
+      merge.add(operand.uncertainty().shares(), 1);
     }
     int[] of = new int[all];
     int place = 0;

@@ -126,7 +126,7 @@ final class Uncertainty {
     if (all == most) {
       return longest.times(partials[first]);
     }
-    Merge merge = new Merge();
+    Merge merge = new Merge(all);
     merge.add(longest, partials[first]);
     for (int i = 0; i < operands.length; i++) {
       if (i != first) {
@@ -218,15 +218,26 @@ final class Uncertainty {
   /** Adds contributions input by input. */
   static final class Merge {
     private Input[] inputs = NO_INPUTS;
-    private double[] parts = NO_PARTS;
+    private final double[] parts;
     private int count;
+
+    /**
+     * Nothing yet.
+     *
+     * @param most how many will be added at the most
+     */
+    Merge(int most) {
+      parts = new double[most];
+    }
 
     /** Adds an operand's contributions, each times a factor. */
     void add(Shares operand, double partial) {
       if (count == 0) {
         inputs = operand.inputs;
         count = inputs.length;
-        parts = operand.scaled(partial);
+        for (int i = 0; i < count; i++) {
+          parts[i] = partial * operand.parts[i];
+        }
       } else if (operand.inputs == inputs) {
         // Of one basis, as where two ends of one linkage are compared.
         for (int i = 0; i < count; i++) {
@@ -253,7 +264,7 @@ final class Uncertainty {
           parts[at] += partial * operand.parts[i];
           next = at + 1;
         } else {
-          makeRoom(last - i);
+          makeRoom();
           inputs[count] = input;
           parts[count++] = partial * operand.parts[i];
         }
@@ -270,14 +281,10 @@ final class Uncertainty {
       return same;
     }
 
-    /**
-     * Room for so many inputs more. A list that is full is copied before it grows: it may be the
-     * first operand's own, which is not to be changed.
-     */
-    private void makeRoom(int more) {
-      if (count == inputs.length) {
-        inputs = Arrays.copyOf(inputs, count + more);
-        parts = Arrays.copyOf(parts, count + more);
+    /** The first operand's own list is not to be changed. */
+    private void makeRoom() {
+      if (inputs.length < parts.length) {
+        inputs = Arrays.copyOf(inputs, parts.length);
       }
     }
 
@@ -301,9 +308,9 @@ final class Uncertainty {
     }
 
     Shares shares() {
-      return count == inputs.length
-          ? new Shares(inputs, parts)
-          : new Shares(Arrays.copyOf(inputs, count), Arrays.copyOf(parts, count));
+      return new Shares(
+          count == inputs.length ? inputs : Arrays.copyOf(inputs, count),
+          count == parts.length ? parts : Arrays.copyOf(parts, count));
     }
   }
 }
