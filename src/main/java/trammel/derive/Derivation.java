@@ -11,7 +11,6 @@ import trammel.fact.Evidence;
 import trammel.fact.Fact;
 import trammel.subject.Axle;
 import trammel.subject.Position;
-import trammel.subject.Side;
 
 /** Everything that follows from a build, before anybody judges it. */
 public final class Derivation {
@@ -41,6 +40,7 @@ public final class Derivation {
   private final Memo<Position, WheelEnd> after;
   private final Memo<Axle, Corners> corners;
   private final VehicleLoads loads;
+  private final Sides sides;
   private final HeightFacts heights;
   private final Memo<Axle, AxleRide> rides;
   private final Memo<Position, RideChange> travels;
@@ -62,6 +62,7 @@ public final class Derivation {
     after = same.after;
     corners = same.corners;
     loads = same.loads;
+    sides = same.sides;
     heights = same.heights;
     rides = same.rides;
     travels = same.travels;
@@ -81,6 +82,7 @@ public final class Derivation {
     this.travels = new Memo<>();
     this.ends = new Memo<>();
     this.loads = new VehicleLoads(build);
+    this.sides = new Sides(build, loads);
     this.heights = new HeightFacts(this);
   }
 
@@ -200,6 +202,11 @@ public final class Derivation {
     return loads;
   }
 
+  /** Which wheels are alike. */
+  Sides sides() {
+    return sides;
+  }
+
   /** How high each corner stands. */
   HeightFacts heights() {
     return heights;
@@ -210,8 +217,8 @@ public final class Derivation {
     return before.get(
         position,
         which ->
-            alike(which, Stage.FOUND)
-                ? before(left(which))
+            sides.sameParts(which, Stage.FOUND)
+                ? before(Sides.left(which))
                 : new WheelEnd(build.before(which), figures));
   }
 
@@ -220,8 +227,8 @@ public final class Derivation {
     return after.get(
         position,
         which ->
-            alike(which, Stage.PROPOSED)
-                ? after(left(which))
+            sides.sameParts(which, Stage.PROPOSED)
+                ? after(Sides.left(which))
                 : new WheelEnd(build.after(which), figures, build.trial()));
   }
 
@@ -232,7 +239,8 @@ public final class Derivation {
 
   /** Where a wheel stands in its suspension, worked out once. */
   RideChange travel(Position position) {
-    return travels.get(position, which -> RideChange.of(this, which));
+    Position like = sides.like(position);
+    return travels.get(like, which -> RideChange.of(this, which));
   }
 
   /**
@@ -243,21 +251,10 @@ public final class Derivation {
     return ends.get(
         new Fitted(position, stage),
         which ->
-            alike(which.position, Stage.BOOK) && alike(which.position, which.stage)
-                ? ends(left(which.position), which.stage)
+            sides.sameParts(which.position, Stage.BOOK)
+                    && sides.sameParts(which.position, which.stage)
+                ? ends(Sides.left(which.position), which.stage)
                 : new CornerTravel(build, which.position, which.stage));
-  }
-
-  /** Whether a wheel on the right has the parts of its like on the left. */
-  private boolean alike(Position position, Stage stage) {
-    Position left = left(position);
-    return position != left
-        && stage.equipment(build, position).sameAs(stage.equipment(build, left));
-  }
-
-  /** Its like on the left; a spare is its own. */
-  private static Position left(Position position) {
-    return position.axle().map(axle -> Position.of(axle, Side.LEFT)).orElse(position);
   }
 
   /** How high the frame stands over an axle, worked out once. */

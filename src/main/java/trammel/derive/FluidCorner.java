@@ -10,6 +10,7 @@ import static trammel.quantity.Dimension.RATIO;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import trammel.build.BuildSheet.FluidPressure;
 import trammel.build.BuildSheet.State;
 import trammel.build.Equipment;
@@ -90,18 +91,28 @@ final class FluidCorner {
   private final RideChange ride;
   private final Map<Stage, SpringStand> springs = new EnumMap<>(Stage.class);
   private final Map<Stage, Quantity> pressures = new EnumMap<>(Stage.class);
+  private final Map<Stage, Figures> figures = new EnumMap<>(Stage.class);
+
+  /** The left corner of the axle where both are alike; null for that one, and for any other. */
+  private final @Nullable FluidCorner like;
 
   /** Area of the ram times its motion ratio, in square millimeters. */
   private final Quantity area;
 
-  FluidCorner(Derivation derivation, HeightFacts heights, Position position, Fluid fluid) {
+  FluidCorner(
+      Derivation derivation,
+      HeightFacts heights,
+      Position position,
+      Fluid fluid,
+      @Nullable FluidCorner like) {
+    this.like = like;
     this.derivation = derivation;
     this.heights = heights;
     this.position = position;
     this.axle = derivation.build.vehicle().axle(position.axle().orElseThrow());
     this.fluid = fluid;
     this.ride = derivation.travel(position);
-    this.area = area(fluid);
+    this.area = like == null ? area(fluid) : like.area;
   }
 
   /**
@@ -121,6 +132,13 @@ final class FluidCorner {
 
   /** Spring and pressure in a state. */
   Figures figures(Stage stage) {
+    return figures.computeIfAbsent(stage, this::workedOutFigures);
+  }
+
+  private Figures workedOutFigures(Stage stage) {
+    if (like != null && pressure(stage) == like.pressure(stage)) {
+      return like.figures(stage);
+    }
     SpringStand spring = spring(stage);
     Quantity pressure = pressure(stage);
     Quantity ram = product(RAM_PART, FORCE, 1e-3, pressure, area);
@@ -159,6 +177,9 @@ final class FluidCorner {
   }
 
   private Quantity workedOutPressure(Stage stage) {
+    if (like != null && !measured() && !like.measured()) {
+      return like.pressure(stage);
+    }
     Quantity book = measured(State.BOOK).orElse(fluid.bookPressure());
     if (stage == Stage.BOOK) {
       return book;
@@ -169,6 +190,10 @@ final class FluidCorner {
     return stage == Stage.FOUND || !changed(Stage.FOUND, Stage.PROPOSED)
         ? found
         : after(found, Stage.FOUND);
+  }
+
+  private boolean measured() {
+    return measured(State.BOOK).isPresent() || measured(State.AS_FOUND).isPresent();
   }
 
   private Optional<Quantity> measured(State state) {
@@ -210,7 +235,7 @@ final class FluidCorner {
 
   /** The spring in a state, worked out once. */
   private SpringStand spring(Stage stage) {
-    return springs.computeIfAbsent(stage, this::workedOut);
+    return like == null ? springs.computeIfAbsent(stage, this::workedOut) : like.spring(stage);
   }
 
   private SpringStand workedOut(Stage stage) {

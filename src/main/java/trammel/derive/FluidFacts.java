@@ -4,7 +4,9 @@ import static trammel.quantity.Dimension.LENGTH;
 import static trammel.quantity.Dimension.RATIO;
 import static trammel.quantity.Dimension.VOLTAGE;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import trammel.build.Build;
@@ -47,6 +49,7 @@ final class FluidFacts {
   private final Derivation derivation;
   private final Build build;
   private final HeightFacts heights;
+  private final Map<Position, FluidCorner> corners = new EnumMap<>(Position.class);
 
   FluidFacts(Derivation derivation) {
     this.derivation = derivation;
@@ -68,7 +71,7 @@ final class FluidFacts {
     if (fluid == null) {
       return axle.heightControlled() ? Optional.of(unknown(position)) : Optional.empty();
     }
-    FluidCorner corner = new FluidCorner(derivation, heights, position, fluid);
+    FluidCorner corner = corner(position, fluid);
     FluidCorner.Figures before = corner.figures(Stage.FOUND);
     FluidCorner.Figures after = corner.figures(Stage.PROPOSED);
     Quantity was = before.pressure();
@@ -99,6 +102,18 @@ final class FluidFacts {
             before.frequency(),
             after.frequency(),
             corner.spacerWanted()));
+  }
+
+  private FluidCorner corner(Position position, Fluid fluid) {
+    FluidCorner known = corners.get(position);
+    if (known == null) {
+      Position like = derivation.sides().like(position);
+      known =
+          new FluidCorner(
+              derivation, heights, position, fluid, like == position ? null : corner(like, fluid));
+      corners.put(position, known);
+    }
+    return known;
   }
 
   private List<String> numbers(Position position) {

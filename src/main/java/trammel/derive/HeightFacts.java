@@ -121,12 +121,12 @@ final class HeightFacts {
    * together.
    */
   Quantity lift(Position position) {
-    return lifts.get(position, which -> sum(lines(which), "suspension lift"));
+    return lifts.get(like(position), which -> sum(lines(which), "suspension lift"));
   }
 
   /** What the changes add at a corner, line by line. */
   List<Line> lines(Position position) {
-    return lines.get(position, this::workedOut);
+    return lines.get(like(position), this::workedOut);
   }
 
   private List<Line> workedOut(Position position) {
@@ -206,7 +206,7 @@ final class HeightFacts {
 
   /** Hub to fender today by the book, for what is fitted and what the axle carries. */
   Quantity predicted(Position position) {
-    return predictions.get(position, this::byBook);
+    return predictions.get(like(position), this::byBook);
   }
 
   private Quantity byBook(Position position) {
@@ -233,7 +233,7 @@ final class HeightFacts {
 
   private List<Line> linesSinceBook(Position position) {
     return linesSinceBook.get(
-        position,
+        like(position),
         which ->
             axle(which).heightControlled()
                 ? List.of()
@@ -276,6 +276,10 @@ final class HeightFacts {
 
   PassiveLedger ledger() {
     return ledger;
+  }
+
+  private Position like(Position position) {
+    return derivation.sides().like(position);
   }
 
   private AxleProfile axle(Position position) {

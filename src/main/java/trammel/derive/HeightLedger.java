@@ -1,7 +1,9 @@
 package trammel.derive;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import trammel.fact.AxleLoad;
 import trammel.fact.FluidLoad;
@@ -55,7 +57,30 @@ public record HeightLedger(List<Corner> corners, List<AxleFigures> axles, AxleLo
       Quantity loadFound,
       Quantity loadProposed,
       @Nullable FluidLoad fluid,
-      @Nullable SensorRange sensor) {}
+      @Nullable SensorRange sensor) {
+
+    /** The same at a wheel that is alike, but for its own fluid and sensor. */
+    private Corner at(Position other, FluidFacts facts) {
+      return new Corner(
+          other,
+          heightControlled,
+          book,
+          predicted,
+          measured,
+          rest,
+          found,
+          lines,
+          lift,
+          bodyLift,
+          tireLift,
+          proposed,
+          aimed,
+          loadFound,
+          loadProposed,
+          facts.load(other).orElse(null),
+          facts.sensor(other).orElse(null));
+    }
+  }
 
   /**
    * One line of a corner's ledger.
@@ -76,19 +101,23 @@ public record HeightLedger(List<Corner> corners, List<AxleFigures> axles, AxleLo
   static HeightLedger of(Derivation derivation) {
     HeightFacts heights = derivation.heights();
     LoadFacts loads = new LoadFacts(derivation);
-    List<Corner> corners = new ArrayList<>();
+    FluidFacts fluid = new FluidFacts(derivation);
+    Map<Position, Corner> corners = new EnumMap<>(Position.class);
     for (Position position : Position.running()) {
-      corners.add(corner(derivation, heights, position));
+      Corner like = corners.get(derivation.sides().like(position));
+      corners.put(
+          position,
+          like == null ? corner(derivation, heights, fluid, position) : like.at(position, fluid));
     }
     List<AxleFigures> axles = new ArrayList<>();
     for (Axle axle : Axle.values()) {
       axles.add(new AxleFigures(axle, loads.load(axle), loads.lean(axle), loads.bands(axle)));
     }
-    return new HeightLedger(List.copyOf(corners), List.copyOf(axles), loads.gross());
+    return new HeightLedger(List.copyOf(corners.values()), List.copyOf(axles), loads.gross());
   }
 
-  private static Corner corner(Derivation derivation, HeightFacts heights, Position position) {
-    FluidFacts fluid = new FluidFacts(derivation);
+  private static Corner corner(
+      Derivation derivation, HeightFacts heights, FluidFacts fluid, Position position) {
     VehicleLoads loads = derivation.loads();
     var axle = derivation.build.vehicle().axle(position.axle().orElseThrow());
     return new Corner(

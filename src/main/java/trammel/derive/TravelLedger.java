@@ -1,7 +1,9 @@
 package trammel.derive;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trammel.quantity.Quantity;
 import trammel.subject.Position;
@@ -52,15 +54,27 @@ public record TravelLedger(Position position, List<Mark> before, List<Mark> afte
   /** The ledgers of the four corners. */
   static List<TravelLedger> of(Derivation derivation) {
     List<TravelLedger> ledgers = new ArrayList<>();
+    Map<Position, TravelLedger> known = new EnumMap<>(Position.class);
     for (Position position : Position.running()) {
-      Standings standings = new Standings(derivation, position);
-      ledgers.add(
-          new TravelLedger(
-              position,
-              marks(standings.before(), standings.liftBefore()),
-              marks(standings.after(), standings.liftAfter())));
+      TravelLedger like = known.get(derivation.sides().like(position));
+      TravelLedger ledger = like == null ? of(derivation, position) : like.of(position);
+      known.put(position, ledger);
+      ledgers.add(ledger);
     }
     return List.copyOf(ledgers);
+  }
+
+  private static TravelLedger of(Derivation derivation, Position position) {
+    Standings standings = new Standings(derivation, position);
+    return new TravelLedger(
+        position,
+        marks(standings.before(), standings.liftBefore()),
+        marks(standings.after(), standings.liftAfter()));
+  }
+
+  /** The same at a wheel that is alike. */
+  private TravelLedger of(Position other) {
+    return new TravelLedger(other, before, after);
   }
 
   private static List<Mark> marks(CornerTravel travel, Quantity lift) {

@@ -188,11 +188,26 @@ final class VehicleLoads {
 
   private Quantity workedOut(Position position, Stage stage) {
     Axle axle = position.axle().orElseThrow();
-    Quantity toLeft = asides.get(new AxleAt(axle, stage), key -> toLeft(axle, stage));
-    double left = position.side().orElseThrow() == Side.LEFT ? 1 : -1;
-    return toLeft == LEVEL
-        ? WHEEL.linear(0.5, axle(axle, stage))
-        : WHEEL.linear(0.5, axle(axle, stage), left, toLeft);
+    Quantity toLeft = asideOf(axle, stage);
+    boolean left = position.side().orElseThrow() == Side.LEFT;
+    if (toLeft == LEVEL) {
+      return left ? WHEEL.linear(0.5, axle(axle, stage)) : wheel(Sides.left(position), stage);
+    }
+    return WHEEL.linear(0.5, axle(axle, stage), left ? 1 : -1, toLeft);
+  }
+
+  /** Whether both wheels of an axle carry the same in every state. */
+  boolean level(Axle axle) {
+    for (Stage stage : Stage.values()) {
+      if (asideOf(axle, stage) != LEVEL) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private Quantity asideOf(Axle axle, Stage stage) {
+    return asides.get(new AxleAt(axle, stage), key -> toLeft(axle, stage));
   }
 
   /** What all that lies to one side adds to the left wheel of an axle. */
@@ -212,7 +227,13 @@ final class VehicleLoads {
   Quantity sprung(Position position, Stage stage) {
     return sprung.get(
         new WheelAt(position, stage),
-        key -> sprung(position.axle().orElseThrow(), wheel(position, stage)));
+        key -> {
+          Position left = Sides.left(position);
+          Quantity wheel = wheel(position, stage);
+          return position != left && wheel == wheel(left, stage)
+              ? sprung(left, stage)
+              : sprung(position.axle().orElseThrow(), wheel);
+        });
   }
 
   /** The same under a whole axle load (kg), shared alike by both wheels. */

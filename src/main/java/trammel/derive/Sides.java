@@ -1,0 +1,64 @@
+package trammel.derive;
+
+import trammel.build.Build;
+import trammel.build.BuildSheet.FenderHeight;
+import trammel.catalog.PartKind;
+import trammel.subject.Axle;
+import trammel.subject.Position;
+import trammel.subject.Side;
+
+/**
+ * Which wheels of an axle are alike, so that what is worked out for the left one holds for both.
+ * What is each side's own enters where sides are compared ({@link SideInputs}).
+ */
+final class Sides {
+  private final Build build;
+  private final VehicleLoads loads;
+  private final Memo<Axle, Boolean> alike = new Memo<>();
+
+  Sides(Build build, VehicleLoads loads) {
+    this.build = build;
+    this.loads = loads;
+  }
+
+  /** Its like on the left; a spare is its own. */
+  static Position left(Position position) {
+    return position.axle().map(axle -> Position.of(axle, Side.LEFT)).orElse(position);
+  }
+
+  /** Whether a wheel on the right has the parts of its like on the left. */
+  boolean sameParts(Position position, Stage stage) {
+    Position left = left(position);
+    return position != left
+        && stage.equipment(build, position).sameAs(stage.equipment(build, left));
+  }
+
+  /**
+   * The wheel whose height, load and spring are those of a wheel: its like on the left, where in
+   * every state both have the same parts and carry the same, and at neither was a height measured;
+   * else the wheel itself. Air springs, each with its own valve, are taken side by side.
+   */
+  Position like(Position position) {
+    Position left = left(position);
+    return position != left && alike.get(position.axle().orElseThrow(), which -> alike(position))
+        ? left
+        : position;
+  }
+
+  private boolean alike(Position right) {
+    Position left = left(right);
+    for (Stage stage : Stage.values()) {
+      if (!sameParts(right, stage)
+          || !stage.equipment(build, right).all(PartKind.AIR_SPRING).isEmpty()) {
+        return false;
+      }
+    }
+    for (FenderHeight height : build.measurements().heights()) {
+      if (height.at() == left || height.at() == right) {
+        return false;
+      }
+    }
+    return build.raised().get(left) == build.raised().get(right)
+        && loads.level(right.axle().orElseThrow());
+  }
+}
