@@ -29,6 +29,7 @@ public class LedgerBenchmark {
   private Build passive;
   private Build held;
   private Build heldByRatio;
+  private Build heldMeasured;
   private Derivations derivations;
   private int next;
 
@@ -41,7 +42,25 @@ public class LedgerBenchmark {
         BuildFiles.read(
             Path.of("catalog-demo/builds/skerrow-raised-with-spacers.build.yaml"), catalog);
     heldByRatio = withoutSpringSurvey();
+    heldMeasured = measured(catalog);
     derivations = new Derivations(DAY);
+  }
+
+  /** The same with a height measured at each wheel, so that no two are alike. */
+  private static Build measured(Catalog catalog) throws IOException {
+    Path sheet = Path.of("catalog-demo/builds/skerrow-raised-with-spacers.build.yaml");
+    Path copy = Files.createTempDirectory("trammel-bench").resolve("measured.build.yaml");
+    String text = "catalog: " + Path.of("catalog-demo").toAbsolutePath() + "\n";
+    String heights =
+        """
+          heights:
+            - { at: front-left, height: 512 mm, state: as-found }
+            - { at: front-right, height: 509 mm, state: as-found }
+            - { at: rear-left, height: 548 mm, state: as-found }
+            - { at: rear-right, height: 546 mm, state: as-found }
+        """;
+    Files.writeString(copy, text + Files.readString(sheet) + heights);
+    return BuildFiles.read(copy, catalog);
   }
 
   /** The same where nobody has surveyed the spring, so that it goes by its motion ratio. */
@@ -94,6 +113,12 @@ public class LedgerBenchmark {
     next = next % 1000 + 1;
     return whole(
         derivations.ledgers(held.trying(new Trial(0, 0, 0, 0, next / 100.0, next / 100.0, 0))));
+  }
+
+  /** Surveyed corners no two of which stand alike, each with a height of its own. */
+  @Benchmark
+  public double heldMeasuredLedgers() {
+    return whole(heldMeasured);
   }
 
   /** Fluid beside springs that go by their motion ratio. */

@@ -125,6 +125,17 @@ public abstract sealed class Corner<T extends CalculusFieldElement<T>>
     return points;
   }
 
+  /**
+   * Refuses a linkage with anything shifted.
+   *
+   * @throws IllegalArgumentException if anything is
+   */
+  void mustBeAsSurveyed() {
+    if (!shifts.isEmpty()) {
+      throw new IllegalArgumentException("this corner is not as it was surveyed");
+    }
+  }
+
   /** Of hard points, from where they were surveyed (mm). */
   Map<HardPoint, FieldVector3D<T>> shifts() {
     return shifts;

@@ -27,9 +27,7 @@ record Frame<T extends CalculusFieldElement<T>>(
    */
   static <T extends CalculusFieldElement<T>> Frame<T> surveyed(
       Corner<T> corner, Mount.Carrier carrier) {
-    if (!corner.shifts().isEmpty()) {
-      throw new IllegalArgumentException("this corner is not as it was surveyed");
-    }
+    corner.mustBeAsSurveyed();
     return carrier == Mount.Carrier.LOWER_ARM
         ? arm(corner.lower(), corner.points().at(HardPoint.LOWER_BALL_JOINT))
         : of(corner, corner.asSurveyed(), carrier);

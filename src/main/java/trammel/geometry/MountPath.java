@@ -61,8 +61,10 @@ public final class MountPath {
    *
    * @param corner as surveyed
    * @param toe that the wheel is set to (degrees)
+   * @throws IllegalArgumentException if the corner has anything shifted
    */
   public static MountPath of(DoubleWishbone<Binary64> corner, Mount<Binary64> mount, double toe) {
+    corner.mustBeAsSurveyed();
     return new MountPath(corner, mount, new Heading.Reset<>(new Binary64(toe)));
   }
 

@@ -160,13 +160,17 @@ class MountPathTest {
   @Test
   void aCornerThatIsNotAsSurveyedHasNoFrameToMountOn() {
     Random random = new Random(6);
-    Corner<Binary64> shifted =
+    DoubleWishbone<Binary64> shifted =
         DoubleWishbone.of(
             RandomLinkage.wishbones(random),
             Map.of(HardPoint.LOWER_FRONT_PIVOT, RandomLinkage.in(new Vector3D(0, 3, 0))));
     FieldVector3D<Binary64> somewhere = RandomLinkage.in(new Vector3D(0, 500, 400));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Mount.of(shifted, Mount.Carrier.LOWER_ARM, somewhere, somewhere))
+        .withMessage("this corner is not as it was surveyed");
+    Mount<Binary64> mount = new Mount<>(Mount.Carrier.LOWER_ARM, somewhere, somewhere);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> MountPath.of(shifted, mount, SET))
         .withMessage("this corner is not as it was surveyed");
   }
 }
