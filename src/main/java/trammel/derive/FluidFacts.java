@@ -5,13 +5,14 @@ import static trammel.quantity.Dimension.RATIO;
 import static trammel.quantity.Dimension.VOLTAGE;
 
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 import trammel.build.Build;
+import trammel.build.Equipment;
 import trammel.catalog.AxleProfile;
-import trammel.catalog.Listing;
 import trammel.catalog.Part;
 import trammel.catalog.PartKind;
 import trammel.catalog.Support.Fluid;
@@ -45,6 +46,9 @@ final class FluidFacts {
       new Formula("range left above", "highest − height seen", "definition");
   private static final Formula BELOW =
       new Formula("range left below", "lowest + height seen", "definition");
+
+  private static final List<PartKind> ON_THE_SPRING =
+      List.of(PartKind.SPRING, PartKind.SPRING_SPACER, PartKind.STRUT_TOP_SPACER);
 
   private final Derivation derivation;
   private final Build build;
@@ -117,12 +121,14 @@ final class FluidFacts {
   }
 
   private List<String> numbers(Position position) {
-    return Stream.of(PartKind.SPRING, PartKind.SPRING_SPACER, PartKind.STRUT_TOP_SPACER)
-        .flatMap(kind -> build.after(position).all(kind).stream())
-        .map(Part::listing)
-        .map(Listing::part)
-        .distinct()
-        .toList();
+    Equipment fitted = build.after(position);
+    Set<String> numbers = new LinkedHashSet<>();
+    for (PartKind kind : ON_THE_SPRING) {
+      for (Part part : fitted.all(kind)) {
+        numbers.add(part.number());
+      }
+    }
+    return List.copyOf(numbers);
   }
 
   private FluidLoad unknown(Position position) {

@@ -27,6 +27,9 @@ final class SideInputs {
   private static final Formula AGAIN =
       new Formula("the same on the other side", "value, with errors of its own", "definition");
 
+  /** So many inputs are mostly gathered, where corners are surveyed. */
+  private static final int MOSTLY = 64;
+
   private final Build build;
   private final Position position;
   private final Memo<Input, Input> twins = new Memo<>();
@@ -49,7 +52,7 @@ final class SideInputs {
   }
 
   private Set<Input> gathered() {
-    Set<Input> inputs = Collections.newSetFromMap(new IdentityHashMap<>());
+    Set<Input> inputs = Collections.newSetFromMap(new IdentityHashMap<>(MOSTLY));
     for (Stage stage : Stage.values()) {
       add(inputs, stage.equipment(build, position));
     }

@@ -1,7 +1,10 @@
 package trammel.derive;
 
+import java.util.EnumSet;
+import java.util.Set;
 import trammel.build.Build;
 import trammel.build.BuildSheet.FenderHeight;
+import trammel.build.Equipment;
 import trammel.catalog.PartKind;
 import trammel.subject.Axle;
 import trammel.subject.Position;
@@ -15,6 +18,7 @@ final class Sides {
   private final Build build;
   private final VehicleLoads loads;
   private final Memo<Axle, Boolean> alike = new Memo<>();
+  private final Memo<Axle, Set<Stage>> sameParts = new Memo<>();
 
   Sides(Build build, VehicleLoads loads) {
     this.build = build;
@@ -28,9 +32,19 @@ final class Sides {
 
   /** Whether a wheel on the right has the parts of its like on the left. */
   boolean sameParts(Position position, Stage stage) {
-    Position left = left(position);
-    return position != left
-        && stage.equipment(build, position).sameAs(stage.equipment(build, left));
+    return position != left(position)
+        && sameParts.get(position.axle().orElseThrow(), this::compared).contains(stage);
+  }
+
+  private Set<Stage> compared(Axle axle) {
+    Set<Stage> same = EnumSet.noneOf(Stage.class);
+    for (Stage stage : Stage.values()) {
+      Equipment left = stage.equipment(build, Position.of(axle, Side.LEFT));
+      if (stage.equipment(build, Position.of(axle, Side.RIGHT)).sameAs(left)) {
+        same.add(stage);
+      }
+    }
+    return same;
   }
 
   /**
