@@ -49,18 +49,21 @@ final class Sides {
 
   /**
    * The wheel whose height, load and spring are those of a wheel: its like on the left, where in
-   * every state both have the same parts and carry the same, and at neither was a height measured;
-   * else the wheel itself. Air springs, each with its own valve, are taken side by side.
+   * every state both have the same parts and carry the same, one line of the sheet sets both, and
+   * at neither was a height measured, in whatever state; else the wheel itself. Air springs, each
+   * with its own valve, are taken side by side. A pressure measured at one wheel does not count
+   * here: it is {@link FluidCorner} that keeps it to its side.
    */
   Position like(Position position) {
     Position left = left(position);
-    return position != left && alike.get(position.axle().orElseThrow(), which -> alike(position))
+    return position != left && alike.get(position.axle().orElseThrow(), this::alike)
         ? left
         : position;
   }
 
-  private boolean alike(Position right) {
-    Position left = left(right);
+  private boolean alike(Axle axle) {
+    Position left = Position.of(axle, Side.LEFT);
+    Position right = Position.of(axle, Side.RIGHT);
     for (Stage stage : Stage.values()) {
       if (!sameParts(right, stage)
           || !stage.equipment(build, right).all(PartKind.AIR_SPRING).isEmpty()) {
@@ -72,7 +75,6 @@ final class Sides {
         return false;
       }
     }
-    return build.raised().get(left) == build.raised().get(right)
-        && loads.level(right.axle().orElseThrow());
+    return build.raised().get(left) == build.raised().get(right) && loads.level(axle);
   }
 }

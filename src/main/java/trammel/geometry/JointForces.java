@@ -15,10 +15,12 @@ import org.hipparchus.util.Binary64;
  * on one side of it has turned since it was surveyed and has turned the error with it, the part on
  * the other side has turned it otherwise, or not at all.
  *
+ * <p>Forces are told for each unit of the mount's own, so that they have no unit.
+ *
  * @param parts where the parts stand
  * @param wheel force up on the wheel's center; the mount's motion ratio
  * @param heading force at the end of a unit spindle, along the way that the wheel heads; it acts as
- *     a couple
+ *     a couple (mm)
  * @param mount unit force on what carries the mount, the way it lengthens
  * @param lowerBall force on the lower arm
  * @param upperBall force on the upright

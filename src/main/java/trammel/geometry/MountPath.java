@@ -60,7 +60,7 @@ public final class MountPath {
    * The path of a mount.
    *
    * @param corner as surveyed
-   * @param toe that the wheel is set to (degrees)
+   * @param toe that the wheel is set to (degrees), positive toward the inside
    * @throws IllegalArgumentException if the corner has anything shifted
    */
   public static MountPath of(DoubleWishbone<Binary64> corner, Mount<Binary64> mount, double toe) {
@@ -74,7 +74,8 @@ public final class MountPath {
    * @param length of the mount (mm)
    * @param ratio how far it shortens for each millimeter that the wheel rises
    * @param ratioPerRise what the ratio grows by for each such millimeter (1/mm)
-   * @param lengthBy what the length grows by with the places surveyed, at the same travel
+   * @param lengthBy what the length grows by with the places surveyed, at the same travel (mm/mm
+   *     and mm/degree)
    * @param ratioBy what the ratio grows by with them (1/mm and 1/degree)
    */
   public record Place(
@@ -85,6 +86,10 @@ public final class MountPath {
    * up, and for each degree.
    *
    * @param joints one for each of {@link #JOINTS}
+   * @param body with the mount's end on the body
+   * @param moving with its other end
+   * @param camber with the wheel's camber as surveyed
+   * @param toe with its toe as surveyed
    */
   public record ByPlace(
       Map<HardPoint, Vector3D> joints, Vector3D body, Vector3D moving, double camber, double toe) {
@@ -119,6 +124,7 @@ public final class MountPath {
     double angle = pose.lowerAngle().getReal();
     return point(angle - MotionRatio.STEP)
         .flatMap(below -> point(angle + MotionRatio.STEP).map(above -> between(pose, below, above)))
+        // Where the wheel no longer rises as the arm turns, nothing finite holds it.
         .filter(place -> Double.isFinite(place.ratioPerRise));
   }
 

@@ -105,8 +105,13 @@ class SidesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"front-left", "front-right"})
-  void aMeasuredPressureIsItsOwnSides(String measured) throws IOException {
+  @CsvSource({
+    "front-left, as-found",
+    "front-right, as-found",
+    "front-left, book",
+    "front-right, book"
+  })
+  void aMeasuredPressureIsItsOwnSides(String measured, String state) throws IOException {
     Build build =
         DemoSheet.of(
             folder,
@@ -114,7 +119,9 @@ class SidesTest {
             RAISED
                 + "measurements:\n  pressures:\n    - { at: "
                 + measured
-                + ", pressure: 5.8 MPa, state: as-found }\n");
+                + ", pressure: 5.8 MPa, state: "
+                + state
+                + " }\n");
     assertThat(like(build, Position.FRONT_RIGHT)).isEqualTo(Position.FRONT_LEFT);
     HeightLedger ledger = Ledgers.of(build, DemoSheet.DAY).heights();
     boolean onTheLeft = measured.equals("front-left");
