@@ -281,7 +281,9 @@ final class Uncertainty {
       return same;
     }
 
-    /** The first operand's own list is not to be changed. */
+    /**
+     * A list with room for all, in place of the first operand's own, which is not to be changed.
+     */
     private void makeRoom() {
       if (inputs.length < parts.length) {
         inputs = Arrays.copyOf(inputs, parts.length);
