@@ -218,7 +218,7 @@ public final class Derivation {
         position,
         which ->
             sides.sameParts(which, Stage.FOUND)
-                ? before(Sides.left(which))
+                ? before(which.left())
                 : new WheelEnd(build.before(which), figures));
   }
 
@@ -228,7 +228,7 @@ public final class Derivation {
         position,
         which ->
             sides.sameParts(which, Stage.PROPOSED)
-                ? after(Sides.left(which))
+                ? after(which.left())
                 : new WheelEnd(build.after(which), figures, build.trial()));
   }
 
@@ -253,7 +253,7 @@ public final class Derivation {
         which ->
             sides.sameParts(which.position, Stage.BOOK)
                     && sides.sameParts(which.position, which.stage)
-                ? ends(Sides.left(which.position), which.stage)
+                ? ends(which.position.left(), which.stage)
                 : new CornerTravel(build, which.position, which.stage));
   }
 

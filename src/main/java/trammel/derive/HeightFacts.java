@@ -3,7 +3,9 @@ package trammel.derive;
 import static trammel.quantity.Dimension.LENGTH;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trammel.build.Build;
 import trammel.build.BuildSheet.FenderHeight;
@@ -61,6 +63,7 @@ final class HeightFacts {
   private final Derivation derivation;
   private final Build build;
   private final PassiveLedger ledger;
+  private final Map<Position, Quantity> measured = new EnumMap<>(Position.class);
   private final Memo<Position, List<Line>> lines = new Memo<>();
   private final Memo<Position, List<Line>> linesSinceBook = new Memo<>();
   private final Memo<Position, Quantity> lifts = new Memo<>();
@@ -70,6 +73,11 @@ final class HeightFacts {
     this.derivation = derivation;
     this.build = derivation.build;
     this.ledger = new PassiveLedger(derivation);
+    for (FenderHeight height : build.measurements().heights()) {
+      if (height.state() == State.AS_FOUND) {
+        measured.putIfAbsent(height.at(), height.height());
+      }
+    }
   }
 
   void add(List<Fact> facts) {
@@ -196,12 +204,7 @@ final class HeightFacts {
 
   /** Hub to fender as somebody has measured it. */
   Optional<Quantity> measured(Position position) {
-    for (FenderHeight height : build.measurements().heights()) {
-      if (height.at() == position && height.state() == State.AS_FOUND) {
-        return Optional.of(height.height());
-      }
-    }
-    return Optional.empty();
+    return Optional.ofNullable(measured.get(position));
   }
 
   /** Hub to fender today by the book, for what is fitted and what the axle carries. */

@@ -25,14 +25,9 @@ final class Sides {
     this.loads = loads;
   }
 
-  /** Its like on the left; a spare is its own. */
-  static Position left(Position position) {
-    return position.axle().map(axle -> Position.of(axle, Side.LEFT)).orElse(position);
-  }
-
   /** Whether a wheel on the right has the parts of its like on the left. */
   boolean sameParts(Position position, Stage stage) {
-    return position != left(position)
+    return position != position.left()
         && sameParts.get(position.axle().orElseThrow(), this::compared).contains(stage);
   }
 
@@ -55,7 +50,7 @@ final class Sides {
    * here: it is {@link FluidCorner} that keeps it to its side.
    */
   Position like(Position position) {
-    Position left = left(position);
+    Position left = position.left();
     return position != left && alike.get(position.axle().orElseThrow(), this::alike)
         ? left
         : position;
@@ -64,14 +59,14 @@ final class Sides {
   private boolean alike(Axle axle) {
     Position left = Position.of(axle, Side.LEFT);
     Position right = Position.of(axle, Side.RIGHT);
-    for (Stage stage : Stage.values()) {
-      if (!sameParts(right, stage)
-          || !stage.equipment(build, right).all(PartKind.AIR_SPRING).isEmpty()) {
+    for (FenderHeight height : build.measurements().heights()) {
+      if (height.at() == left || height.at() == right) {
         return false;
       }
     }
-    for (FenderHeight height : build.measurements().heights()) {
-      if (height.at() == left || height.at() == right) {
+    for (Stage stage : Stage.values()) {
+      if (!sameParts(right, stage)
+          || !stage.equipment(build, right).all(PartKind.AIR_SPRING).isEmpty()) {
         return false;
       }
     }

@@ -191,7 +191,7 @@ final class VehicleLoads {
     Quantity toLeft = asideOf(axle, stage);
     boolean left = position.side().orElseThrow() == Side.LEFT;
     if (toLeft == LEVEL) {
-      return left ? WHEEL.linear(0.5, axle(axle, stage)) : wheel(Sides.left(position), stage);
+      return left ? WHEEL.linear(0.5, axle(axle, stage)) : wheel(position.left(), stage);
     }
     return WHEEL.linear(0.5, axle(axle, stage), left ? 1 : -1, toLeft);
   }
@@ -228,7 +228,7 @@ final class VehicleLoads {
     return sprung.get(
         new WheelAt(position, stage),
         key -> {
-          Position left = Sides.left(position);
+          Position left = position.left();
           Quantity wheel = wheel(position, stage);
           return position != left && wheel == wheel(left, stage)
               ? sprung(left, stage)
@@ -323,8 +323,11 @@ final class VehicleLoads {
   }
 
   private static Quantity sum(Formula formula, List<Quantity> terms, List<Double> signs) {
-    return formula.linear(
-        signs.stream().mapToDouble(Double::doubleValue).toArray(), terms.toArray(Quantity[]::new));
+    double[] coefficients = new double[signs.size()];
+    for (int i = 0; i < coefficients.length; i++) {
+      coefficients[i] = signs.get(i);
+    }
+    return formula.linear(coefficients, terms.toArray(Quantity[]::new));
   }
 
   private static double number(Quantity quantity) {

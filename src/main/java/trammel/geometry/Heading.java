@@ -3,6 +3,7 @@ package trammel.geometry;
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.util.Binary64;
+import org.hipparchus.util.Binary64Field;
 import org.hipparchus.util.FieldSinCos;
 import org.jspecify.annotations.Nullable;
 
@@ -55,6 +56,11 @@ public sealed interface Heading<T extends CalculusFieldElement<T>> {
 
     @Override
     public Reset<Binary64> plain() {
+      if (toe.getField().equals(Binary64Field.getInstance())) {
+        @SuppressWarnings("unchecked") // T is what its field says
+        Reset<Binary64> same = (Reset<Binary64>) this;
+        return same;
+      }
       return new Reset<>(new Binary64(toe.getReal()));
     }
   }

@@ -40,12 +40,22 @@ record JointForces(
   /** An origin and three unit vectors that move with a part. */
   private record Axes(Vector3D origin, Vector3D first, Vector3D second, Vector3D third) {
 
-    static Axes of(Frame<Binary64> frame) {
-      return new Axes(
-          frame.origin().toVector3D(),
-          frame.first().toVector3D(),
-          frame.second().toVector3D(),
-          frame.third().toVector3D());
+    /** The axes of {@link Frame#arm}, in plain numbers. */
+    static Axes ofArm(ArmCircle<Binary64> arm, Vector3D ball) {
+      Vector3D center = arm.center().toVector3D();
+      Vector3D reach = ball.subtract(center).scalarMultiply(1 / arm.radius().getReal());
+      return of(center, arm.axis().toVector3D(), reach);
+    }
+
+    static Axes of(Vector3D origin, Vector3D first, Vector3D second) {
+      return new Axes(origin, first, second, Products.cross(first, second));
+    }
+
+    /** The place that has these coordinates along the axes. */
+    Vector3D out(Vector3D own) {
+      return origin
+          .add(Products.sum(own.getX(), first, own.getY(), second))
+          .add(third.scalarMultiply(own.getZ()));
     }
 
     /** What a vector that has turned with the part was when the part stood elsewhere. */
@@ -61,10 +71,11 @@ record JointForces(
   record Parts(Axes lowerArm, Axes upperArm, Axes upright) {
 
     static Parts of(DoubleWishbone<Binary64> corner, Pose<Binary64> pose) {
+      Vector3D lowerBall = pose.lowerBall().toVector3D();
       return new Parts(
-          Axes.of(Frame.arm(corner.lower(), pose.lowerBall())),
-          Axes.of(corner.upperArm(pose)),
-          Axes.of(corner.upright(pose)));
+          Axes.ofArm(corner.lower(), lowerBall),
+          Axes.ofArm(corner.upper(), pose.upperBall().toVector3D()),
+          Axes.of(lowerBall, pose.kingpin().toVector3D(), pose.steeringArm().toVector3D()));
     }
 
     private Axes of(Mount.Carrier carrier) {
@@ -107,7 +118,7 @@ record JointForces(
       Pose<Binary64> pose,
       Heading.Reset<Binary64> toe) {
     Parts parts = Parts.of(corner, pose);
-    Vector3D moving = mount.moving(corner, pose).toVector3D();
+    Vector3D moving = parts.of(mount.carrier()).out(mount.along().toVector3D());
     Vector3D length = moving.subtract(mount.body().toVector3D());
     Load load = new Load(moving, length.scalarMultiply(1 / length.getNorm()));
     Load none = new Load(moving, Vector3D.ZERO);

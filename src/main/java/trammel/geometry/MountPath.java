@@ -39,7 +39,11 @@ public final class MountPath {
     this.corner = corner;
     this.mount = mount;
     this.toe = toe;
-    this.travel = WheelTravel.of(corner);
+    WheelTravel<Binary64> anyHeading = WheelTravel.of(corner);
+    this.travel =
+        corner.pose(corner.surveyedAngle(), toe) instanceof Pose<Binary64> start
+            ? anyHeading.from(start)
+            : anyHeading;
     this.surveyed = JointForces.Parts.of(corner, corner.asSurveyed());
     FieldVector3D<Gradient> spindle =
         Upright.spindle(

@@ -59,18 +59,27 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
    */
   private final double startSlope;
 
-  private WheelTravel(Corner<T> linkage, Corner<Binary64> plain, double start, double startSlope) {
+  /** The pose at the start, in the heading that will be asked for; null where it is not known. */
+  private final @Nullable Pose<Binary64> startPose;
+
+  private WheelTravel(
+      Corner<T> linkage,
+      Corner<Binary64> plain,
+      double start,
+      double startSlope,
+      @Nullable Pose<Binary64> startPose) {
     this.linkage = linkage;
     this.plain = plain;
     this.surveyedHeight = linkage.surveyedWheel().getZ();
     this.start = start;
     this.startSlope = startSlope;
+    this.startPose = startPose;
   }
 
   /** Travel of a linkage; the same linkage in plain numbers finds the angle. */
   public static <T extends CalculusFieldElement<T>> WheelTravel<T> of(
       Corner<T> linkage, Corner<Binary64> plain) {
-    return new WheelTravel<>(linkage, plain, plain.surveyedAngle().getReal(), Double.NaN);
+    return new WheelTravel<>(linkage, plain, plain.surveyedAngle().getReal(), Double.NaN, null);
   }
 
   /** The same, where the lower arm is known to stand near an angle (radians): quicker. */
@@ -85,7 +94,12 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
    * @param slope mm per radian, about; NaN where it is not known
    */
   public WheelTravel<T> near(double angle, double slope) {
-    return new WheelTravel<>(linkage, plain, angle, slope);
+    return new WheelTravel<>(linkage, plain, angle, slope, null);
+  }
+
+  /** The same for travels in one heading alone, where a pose in it is known: quicker. */
+  WheelTravel<T> from(Pose<Binary64> pose) {
+    return new WheelTravel<>(linkage, plain, pose.lowerAngle().getReal(), Double.NaN, pose);
   }
 
   /** Travel of a linkage in plain numbers. */
@@ -158,7 +172,7 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
   /** By secant steps; null where they fail or come to a place where the wheel no longer rises. */
   private @Nullable Pose<Binary64> bySecant(double wanted, Heading<Binary64> heading) {
     double angle = start;
-    Pose<Binary64> pose = pose(angle, heading);
+    Pose<Binary64> pose = startPose == null ? pose(angle, heading) : startPose;
     if (pose == null) {
       return null;
     }

@@ -165,7 +165,11 @@ final class Uncertainty {
 
     /** Each of them through the input's twin. */
     private Shares of(UnaryOperator<Input> twin) {
-      return new Shares(Arrays.stream(inputs).map(twin).toArray(Input[]::new), parts);
+      Input[] twins = new Input[inputs.length];
+      for (int i = 0; i < inputs.length; i++) {
+        twins[i] = twin.apply(inputs[i]);
+      }
+      return new Shares(twins, parts);
     }
 
     /** Each of them times a factor. */
