@@ -18,6 +18,7 @@ import org.hipparchus.util.Binary64;
  * <p>Forces are told for each unit of the mount's own, so that they have no unit.
  *
  * @param parts where the parts stand
+ * @param length of the mount (mm)
  * @param wheel force up on the wheel's center; the mount's motion ratio
  * @param heading force at the end of a unit spindle, along the way that the wheel heads; it acts as
  *     a couple (mm)
@@ -29,6 +30,7 @@ import org.hipparchus.util.Binary64;
  */
 record JointForces(
     Parts parts,
+    double length,
     double wheel,
     Vector3D heading,
     Vector3D mount,
@@ -119,8 +121,9 @@ record JointForces(
       Heading.Reset<Binary64> toe) {
     Parts parts = Parts.of(corner, pose);
     Vector3D moving = parts.of(mount.carrier()).out(mount.along().toVector3D());
-    Vector3D length = moving.subtract(mount.body().toVector3D());
-    Load load = new Load(moving, length.scalarMultiply(1 / length.getNorm()));
+    Vector3D along = moving.subtract(mount.body().toVector3D());
+    double length = along.getNorm();
+    Load load = new Load(moving, along.scalarMultiply(1 / length));
     Load none = new Load(moving, Vector3D.ZERO);
     Load onLower = mount.carrier() == Mount.Carrier.LOWER_ARM ? load : none;
     Load onUpper = mount.carrier() == Mount.Carrier.UPPER_ARM ? load : none;
@@ -157,6 +160,7 @@ record JointForces(
     Vector3D lowerBall = Products.sum(1, byMountAlone, wheel, perWheel);
     return new JointForces(
         parts,
+        length,
         wheel,
         heading.scalarMultiply(held.heading),
         load.force,

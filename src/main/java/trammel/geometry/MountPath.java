@@ -23,6 +23,12 @@ public final class MountPath {
           .filter(joint -> joint != HardPoint.TIE_ROD_INNER && joint != HardPoint.TIE_ROD_OUTER)
           .toList();
 
+  /**
+   * How far the lower arm is turned on to see what more travel makes of a mount (radians). The
+   * quotient's error, some parts in 100,000, goes into slopes alone.
+   */
+  private static final double TURN = 1e-5;
+
   private final DoubleWishbone<Binary64> corner;
   private final Mount<Binary64> mount;
   private final Heading.Reset<Binary64> toe;
@@ -98,23 +104,27 @@ public final class MountPath {
   public record ByPlace(
       Map<HardPoint, Vector3D> joints, Vector3D body, Vector3D moving, double camber, double toe) {
 
-    /** This times a number and another times another. */
-    private ByPlace sum(double times, ByPlace other, double otherTimes) {
-      Map<HardPoint, Vector3D> sum = new EnumMap<>(HardPoint.class);
+    /** What it changes by on the way to another, times a number. */
+    private ByPlace change(ByPlace to, double times) {
+      Map<HardPoint, Vector3D> change = new EnumMap<>(HardPoint.class);
       for (HardPoint joint : JOINTS) {
-        sum.put(joint, Products.sum(times, joints.get(joint), otherTimes, other.joints.get(joint)));
+        change.put(joint, change(joints.get(joint), to.joints.get(joint), times));
       }
       return new ByPlace(
-          sum,
-          Products.sum(times, body, otherTimes, other.body),
-          Products.sum(times, moving, otherTimes, other.moving),
-          times * camber + otherTimes * other.camber,
-          times * toe + otherTimes * other.toe);
+          change,
+          change(body, to.body, times),
+          change(moving, to.moving, times),
+          times * (to.camber - camber),
+          times * (to.toe - toe));
+    }
+
+    private static Vector3D change(Vector3D from, Vector3D to, double times) {
+      return Products.sum(times, to, -times, from);
     }
   }
 
   /** What a pose tells. */
-  private record Point(double height, double ratio, ByPlace lengthBy) {}
+  private record Point(double height, double length, double ratio, ByPlace lengthBy) {}
 
   /**
    * Where the mount is; nothing where the linkage does not reach that travel, or ends there.
@@ -122,42 +132,39 @@ public final class MountPath {
    * @param rise of the wheel's center from where it was surveyed (mm)
    */
   public Optional<Place> at(double rise) {
-    if (!(travel.at(new Binary64(rise), toe) instanceof Pose<Binary64> pose)) {
+    if (!(travel.at(new Binary64(rise), toe) instanceof Pose<Binary64> pose)
+        || !(corner.pose(pose.lowerAngle().add(TURN), toe) instanceof Pose<Binary64> turned)) {
       return Optional.empty();
     }
-    double angle = pose.lowerAngle().getReal();
-    return point(angle - MotionRatio.STEP)
-        .flatMap(below -> point(angle + MotionRatio.STEP).map(above -> between(pose, below, above)))
-        // Where the wheel no longer rises as the arm turns, nothing finite holds it.
-        .filter(place -> Double.isFinite(place.ratioPerRise));
+    Point here = point(pose);
+    Point above = point(turned);
+    double perRise = 1 / (above.height - here.height);
+    double ratioPerRise = (above.ratio - here.ratio) * perRise;
+    // Where the wheel no longer rises as the arm turns, nothing finite holds it.
+    return Double.isFinite(ratioPerRise)
+        ? Optional.of(
+            new Place(
+                here.length,
+                here.ratio,
+                ratioPerRise,
+                here.lengthBy,
+                // The ratio is what the length loses by rising.
+                here.lengthBy.change(above.lengthBy, -perRise)))
+        : Optional.empty();
   }
 
-  private Place between(Pose<Binary64> pose, Point below, Point above) {
-    double perRise = 1 / (above.height - below.height);
-    return new Place(
-        mount.length(corner, pose).getReal(),
-        (below.ratio + above.ratio) / 2,
-        (above.ratio - below.ratio) * perRise,
-        below.lengthBy.sum(0.5, above.lengthBy, 0.5),
-        // The ratio is what the length loses by rising.
-        below.lengthBy.sum(perRise, above.lengthBy, -perRise));
-  }
-
-  private Optional<Point> point(double lowerAngle) {
-    if (!(corner.pose(new Binary64(lowerAngle), toe) instanceof Pose<Binary64> pose)) {
-      return Optional.empty();
-    }
+  private Point point(Pose<Binary64> pose) {
     JointForces forces = JointForces.of(corner, mount, pose, toe);
     Vector3D spindle = forces.bySpindle(surveyed);
-    return Optional.of(
-        new Point(
-            pose.wheelCenter().getZ().getReal(),
-            forces.wheel(),
-            new ByPlace(
-                forces.byJoint(surveyed),
-                forces.mount().negate(),
-                forces.byMoving(mount.carrier(), surveyed),
-                Products.dot(spindle, spindleByCamber),
-                Products.dot(spindle, spindleByToe))));
+    return new Point(
+        pose.wheelCenter().getZ().getReal(),
+        forces.length(),
+        forces.wheel(),
+        new ByPlace(
+            forces.byJoint(surveyed),
+            forces.mount().negate(),
+            forces.byMoving(mount.carrier(), surveyed),
+            Products.dot(spindle, spindleByCamber),
+            Products.dot(spindle, spindleByToe)));
   }
 }
