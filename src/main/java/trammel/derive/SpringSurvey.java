@@ -6,6 +6,7 @@ import static trammel.quantity.Dimension.RATIO;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import trammel.catalog.AxleProfile;
 import trammel.catalog.Linkage.MountProfile;
@@ -47,6 +48,14 @@ final class SpringSurvey {
   /** Joints and both ends of the mount, each by three coordinates; two angles and the seats. */
   private static final int COUNT = 3 * (MountPath.JOINTS.size() + 2) + 3;
 
+  /** Of all places, coordinate by coordinate: made once, since every sheet asks for them. */
+  private static final List<String> NAMES =
+      Stream.concat(
+              MountPath.JOINTS.stream().map(HardPoint::words),
+              Stream.of("spring on the body", "spring on the arm"))
+          .flatMap(place -> Stream.of(place + ", fore", place + ", out", place + ", up"))
+          .toList();
+
   /** What was surveyed: places by their three coordinates, then angles and the seats' distance. */
   private final Basis surveyed;
 
@@ -65,10 +74,10 @@ final class SpringSurvey {
   SpringSurvey(AxleProfile axle, MountProfile mount, MountPath path) {
     List<Quantity> surveyed = new ArrayList<>(COUNT);
     for (HardPoint joint : MountPath.JOINTS) {
-      add(surveyed, axle.linkage().points().get(joint), joint.words());
+      add(surveyed, axle.linkage().points().get(joint));
     }
-    add(surveyed, mount.body(), "spring on the body");
-    add(surveyed, mount.moving(), "spring on the arm");
+    add(surveyed, mount.body());
+    add(surveyed, mount.moving());
     surveyed.add(axle.alignment().asSurveyed().camber());
     surveyed.add(axle.alignment().asSurveyed().toe());
     surveyed.add(axle.support().springLength());
@@ -78,10 +87,10 @@ final class SpringSurvey {
     this.seats = axle.support().springLength().value();
   }
 
-  private static void add(List<Quantity> surveyed, SurveyPoint point, String name) {
-    surveyed.add(point.fore().called(name + ", fore"));
-    surveyed.add(point.out().called(name + ", out"));
-    surveyed.add(point.up().called(name + ", up"));
+  private static void add(List<Quantity> surveyed, SurveyPoint point) {
+    for (Quantity coordinate : List.of(point.fore(), point.out(), point.up())) {
+      surveyed.add(coordinate.called(NAMES.get(surveyed.size())));
+    }
   }
 
   /** Where the seats are at a known travel, with the travel's own uncertainty. */

@@ -16,7 +16,7 @@ public final class MotionRatio<T extends CalculusFieldElement<T>> {
    * Half the turn of the lower arm (radians): the difference's error, of its square, and that of
    * rounding, of its inverse, are alike here.
    */
-  static final double STEP = 3e-5;
+  private static final double STEP = 3e-5;
 
   private final Corner<T> corner;
   private final Mount<T> mount;

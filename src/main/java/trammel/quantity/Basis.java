@@ -22,11 +22,16 @@ public final class Basis {
   private static final class Places {
     private final Input[] inputs;
 
-    /** Operand by operand. */
+    /** Operand by operand: which it is, what comes through each of its inputs, and its place. */
+    private final int[] operands;
+
+    private final double[] parts;
     private final int[] of;
 
-    Places(Input[] inputs, int[] of) {
+    Places(Input[] inputs, int[] operands, double[] parts, int[] of) {
       this.inputs = inputs;
+      this.operands = operands;
+      this.parts = parts;
       this.of = of;
     }
   }
@@ -77,11 +82,8 @@ public final class Basis {
       places = found;
     }
     double[] parts = new double[found.inputs.length];
-    int place = 0;
-    for (int i = 0; i < operands.length; i++) {
-      for (double part : operands[i].uncertainty().shares().parts()) {
-        parts[found.of[place++]] += partials[i] * part;
-      }
+    for (int i = 0; i < found.of.length; i++) {
+      parts[found.of[i]] += partials[found.operands[i]] * found.parts[i];
     }
     return new Shares(found.inputs, parts);
   }
@@ -118,13 +120,18 @@ public final class Basis {
     for (Quantity operand : operands) {
       merge.add(operand.uncertainty().shares(), 1);
     }
+    int[] whose = new int[all];
+    double[] parts = new double[all];
     int[] of = new int[all];
-    int place = 0;
-    for (Quantity operand : operands) {
-      for (Input input : operand.uncertainty().shares().inputs()) {
-        of[place++] = merge.place(input);
+    int next = 0;
+    for (int operand = 0; operand < operands.length; operand++) {
+      Shares shares = operands[operand].uncertainty().shares();
+      for (int i = 0; i < shares.inputs().length; i++) {
+        whose[next] = operand;
+        parts[next] = shares.parts()[i];
+        of[next++] = merge.place(shares.inputs()[i]);
       }
     }
-    return new Places(merge.shares().inputs(), of);
+    return new Places(merge.shares().inputs(), whose, parts, of);
   }
 }
