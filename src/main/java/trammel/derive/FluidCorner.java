@@ -89,6 +89,7 @@ final class FluidCorner {
   private final AxleProfile axle;
   private final Fluid fluid;
   private final RideChange ride;
+  private final Map<State, Quantity> measured = new EnumMap<>(State.class);
   private final Map<Stage, SpringStand> springs = new EnumMap<>(Stage.class);
   private final Map<Stage, Quantity> pressures = new EnumMap<>(Stage.class);
   private final Map<Stage, Figures> figures = new EnumMap<>(Stage.class);
@@ -113,6 +114,11 @@ final class FluidCorner {
     this.fluid = fluid;
     this.ride = derivation.travel(position);
     this.area = like == null ? area(fluid) : like.area;
+    for (FluidPressure reading : derivation.build.measurements().pressures()) {
+      if (reading.at() == position) {
+        measured.putIfAbsent(reading.state(), reading.pressure());
+      }
+    }
   }
 
   /**
@@ -193,16 +199,11 @@ final class FluidCorner {
   }
 
   private boolean measured() {
-    return measured(State.BOOK).isPresent() || measured(State.AS_FOUND).isPresent();
+    return measured.containsKey(State.BOOK) || measured.containsKey(State.AS_FOUND);
   }
 
   private Optional<Quantity> measured(State state) {
-    for (FluidPressure reading : derivation.build.measurements().pressures()) {
-      if (reading.at() == position && reading.state() == state) {
-        return Optional.of(reading.pressure());
-      }
-    }
-    return Optional.empty();
+    return Optional.ofNullable(measured.get(state));
   }
 
   private Quantity after(Quantity before, Stage from) {

@@ -1,8 +1,7 @@
 package trammel.derive;
 
-import java.util.Collections;
-import java.util.IdentityHashMap;
-import java.util.Set;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import trammel.build.Build;
 import trammel.build.Equipment;
@@ -27,13 +26,10 @@ final class SideInputs {
   private static final Formula AGAIN =
       new Formula("the same on the other side", "value, with errors of its own", "definition");
 
-  /** So many inputs are mostly gathered, where corners are surveyed. */
-  private static final int MOSTLY = 64;
-
   private final Build build;
   private final Position position;
   private final Memo<Input, Input> twins = new Memo<>();
-  private volatile @Nullable Set<Input> own;
+  private volatile @Nullable List<Input> own;
 
   /** Those of one wheel's side. */
   SideInputs(Build build, Position position) {
@@ -41,9 +37,12 @@ final class SideInputs {
     this.position = position;
   }
 
-  /** Gathered when first asked for: mostly nobody asks what makes a difference uncertain. */
-  private Set<Input> own() {
-    Set<Input> found = own;
+  /**
+   * Gathered when first asked for: mostly nobody asks what makes a difference uncertain, and then
+   * of a few inputs.
+   */
+  private List<Input> own() {
+    List<Input> found = own;
     if (found == null) {
       found = gathered();
       own = found;
@@ -51,8 +50,8 @@ final class SideInputs {
     return found;
   }
 
-  private Set<Input> gathered() {
-    Set<Input> inputs = Collections.newSetFromMap(new IdentityHashMap<>(MOSTLY));
+  private List<Input> gathered() {
+    List<Input> inputs = new ArrayList<>();
     for (Stage stage : Stage.values()) {
       add(inputs, stage.equipment(build, position));
     }
@@ -68,7 +67,7 @@ final class SideInputs {
     return inputs;
   }
 
-  private static void add(Set<Input> own, Equipment equipment) {
+  private static void add(List<Input> own, Equipment equipment) {
     for (Spring spring : equipment.all(PartKind.SPRING, Spring.class)) {
       add(own, spring.rate(), spring.secondRate(), spring.secondRateFrom(), spring.freeLength());
       for (TestPoint point : spring.curve()) {
@@ -83,11 +82,11 @@ final class SideInputs {
     }
   }
 
-  private static void add(Set<Input> own, SurveyPoint point) {
+  private static void add(List<Input> own, SurveyPoint point) {
     add(own, point.fore(), point.out(), point.up());
   }
 
-  private static void add(Set<Input> own, Quantity... quantities) {
+  private static void add(List<Input> own, Quantity... quantities) {
     for (Quantity quantity : quantities) {
       Input input = quantity.input();
       if (input != null) {
@@ -101,8 +100,18 @@ final class SideInputs {
     return right.again(AGAIN, this::twin);
   }
 
+  /** Whether an input is each side's own: the one itself counts, not one like it. */
+  private boolean isOwn(Input input) {
+    for (Input each : own()) {
+      if (each == input) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private Input twin(Input input) {
-    return own().contains(input)
+    return isOwn(input)
         ? twins.get(
             input,
             left ->

@@ -36,7 +36,13 @@ final class SpringFigures {
   private SpringFigures() {}
 
   /** A stretch of one rate from a point on. */
-  private record Stretch(Quantity deflection, Quantity force, Quantity rate) {}
+  private record Stretch(Quantity deflection, Quantity force, Quantity rate) {
+
+    /** What of it nobody has given. */
+    Optional<Quantity> missing() {
+      return unknown(deflection).or(() -> unknown(force)).or(() -> unknown(rate));
+    }
+  }
 
   private static List<Stretch> stretches(Spring spring) {
     List<Stretch> stretches = new ArrayList<>();
@@ -82,10 +88,9 @@ final class SpringFigures {
 
   private static Optional<Quantity> missing(List<Stretch> stretches) {
     for (Stretch stretch : stretches) {
-      for (Quantity quantity : List.of(stretch.deflection, stretch.force, stretch.rate)) {
-        if (!quantity.isKnown()) {
-          return Optional.of(quantity);
-        }
+      Optional<Quantity> missing = stretch.missing();
+      if (missing.isPresent()) {
+        return missing;
       }
     }
     return Optional.empty();
