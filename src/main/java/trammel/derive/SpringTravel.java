@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
 import org.hipparchus.util.Binary64Field;
 import org.jspecify.annotations.Nullable;
@@ -154,8 +155,7 @@ final class SpringTravel {
   }
 
   private DoubleWishbone<Binary64> plainCorner() {
-    Map<HardPoint, org.hipparchus.geometry.euclidean.threed.Vector3D> points =
-        new EnumMap<>(HardPoint.class);
+    Map<HardPoint, Vector3D> points = new EnumMap<>(HardPoint.class);
     axle.linkage().points().forEach((name, at) -> points.put(name, SurveyedShape.vector(at)));
     return DoubleWishbone.of(
         HardPoints.of(
@@ -164,8 +164,7 @@ final class SpringTravel {
             axle.alignment().asSurveyed().toe().value()));
   }
 
-  private static FieldVector3D<Binary64> plain(
-      org.hipparchus.geometry.euclidean.threed.Vector3D vector) {
+  private static FieldVector3D<Binary64> plain(Vector3D vector) {
     return new FieldVector3D<>(Binary64Field.getInstance(), vector);
   }
 

@@ -57,7 +57,7 @@ public record TravelLedger(Position position, List<Mark> before, List<Mark> afte
     Map<Position, TravelLedger> known = new EnumMap<>(Position.class);
     for (Position position : Position.running()) {
       TravelLedger like = known.get(derivation.sides().like(position));
-      TravelLedger ledger = like == null ? of(derivation, position) : like.of(position);
+      TravelLedger ledger = like == null ? of(derivation, position) : like.at(position);
       known.put(position, ledger);
       ledgers.add(ledger);
     }
@@ -73,7 +73,7 @@ public record TravelLedger(Position position, List<Mark> before, List<Mark> afte
   }
 
   /** The same at a wheel that is alike. */
-  private TravelLedger of(Position other) {
+  private TravelLedger at(Position other) {
     return new TravelLedger(other, before, after);
   }
 
