@@ -120,7 +120,7 @@ public final class HeightsPage {
   private String control(String where) {
     return ledger.corners().stream()
             .anyMatch(c -> c.position().toString().equals(where) && c.heightControlled())
-        ? ", held at its height by a sensor: springs and spacers move load, not height"
+        ? ", height held by a sensor: springs and spacers move load, not height"
         : "";
   }
 

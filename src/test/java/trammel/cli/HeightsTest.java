@@ -100,7 +100,7 @@ class HeightsTest {
     assertThat(heights("skerrow-raised-to-the-stop")).isZero();
     assertThat(words())
         .contains(
-            "Both front wheels, held at its height by a sensor",
+            "Both front wheels, height held by a sensor",
             "by the balance of forces",
             "spring spacer that would bring it home",
             "= droop left, | stands here, - bump left, # bump stop crushed",
