@@ -89,7 +89,10 @@ final class FluidCorner {
   private final AxleProfile axle;
   private final Fluid fluid;
   private final RideChange ride;
-  private final Map<State, Quantity> measured = new EnumMap<>(State.class);
+
+  /** Pressures read at this wheel; of two in one state the first counts. */
+  private final Map<State, Quantity> readings = new EnumMap<>(State.class);
+
   private final Map<Stage, SpringStand> springs = new EnumMap<>(Stage.class);
   private final Map<Stage, Quantity> pressures = new EnumMap<>(Stage.class);
   private final Map<Stage, Figures> figures = new EnumMap<>(Stage.class);
@@ -116,7 +119,7 @@ final class FluidCorner {
     this.area = like == null ? area(fluid) : like.area;
     for (FluidPressure reading : derivation.build.measurements().pressures()) {
       if (reading.at() == position) {
-        measured.putIfAbsent(reading.state(), reading.pressure());
+        readings.putIfAbsent(reading.state(), reading.pressure());
       }
     }
   }
@@ -199,11 +202,11 @@ final class FluidCorner {
   }
 
   private boolean measured() {
-    return measured.containsKey(State.BOOK) || measured.containsKey(State.AS_FOUND);
+    return !readings.isEmpty();
   }
 
   private Optional<Quantity> measured(State state) {
-    return Optional.ofNullable(measured.get(state));
+    return Optional.ofNullable(readings.get(state));
   }
 
   private Quantity after(Quantity before, Stage from) {

@@ -63,7 +63,10 @@ final class HeightFacts {
   private final Derivation derivation;
   private final Build build;
   private final PassiveLedger ledger;
+
+  /** Hub to fender as found; of two at one wheel the first counts. */
   private final Map<Position, Quantity> measured = new EnumMap<>(Position.class);
+
   private final Memo<Position, List<Line>> lines = new Memo<>();
   private final Memo<Position, List<Line>> linesSinceBook = new Memo<>();
   private final Memo<Position, Quantity> lifts = new Memo<>();

@@ -38,8 +38,8 @@ final class SideInputs {
   }
 
   /**
-   * Gathered when first asked for: mostly nobody asks what makes a difference uncertain, and then
-   * of a few inputs.
+   * Gathered when first asked for, since mostly nobody asks what makes a difference uncertain; and
+   * in a list, since where somebody does, few inputs are looked for.
    */
   private List<Input> own() {
     List<Input> found = own;
@@ -100,18 +100,8 @@ final class SideInputs {
     return right.again(AGAIN, this::twin);
   }
 
-  /** Whether an input is each side's own: the one itself counts, not one like it. */
-  private boolean isOwn(Input input) {
-    for (Input each : own()) {
-      if (each == input) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   private Input twin(Input input) {
-    return isOwn(input)
+    return own().contains(input)
         ? twins.get(
             input,
             left ->

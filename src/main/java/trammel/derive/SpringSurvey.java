@@ -48,8 +48,11 @@ final class SpringSurvey {
   /** Joints and both ends of the mount, each by three coordinates; two angles and the seats. */
   private static final int COUNT = 3 * (MountPath.JOINTS.size() + 2) + 3;
 
-  /** Of all places, coordinate by coordinate: made once, since every sheet asks for them. */
-  private static final List<String> NAMES =
+  /**
+   * Names of the coordinates of all places, in the order in which these are added, before anything
+   * else: made once, since every sheet asks for them.
+   */
+  private static final List<String> COORDINATES =
       Stream.concat(
               MountPath.JOINTS.stream().map(HardPoint::words),
               Stream.of("spring on the body", "spring on the arm"))
@@ -89,7 +92,7 @@ final class SpringSurvey {
 
   private static void add(List<Quantity> surveyed, SurveyPoint point) {
     for (Quantity coordinate : List.of(point.fore(), point.out(), point.up())) {
-      surveyed.add(coordinate.called(NAMES.get(surveyed.size())));
+      surveyed.add(coordinate.called(COORDINATES.get(surveyed.size())));
     }
   }
 

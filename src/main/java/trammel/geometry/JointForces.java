@@ -49,6 +49,7 @@ record JointForces(
       return of(center, arm.axis().toVector3D(), reach);
     }
 
+    /** The axes by two unit vectors square to each other. */
     static Axes of(Vector3D origin, Vector3D first, Vector3D second) {
       return new Axes(origin, first, second, Products.cross(first, second));
     }

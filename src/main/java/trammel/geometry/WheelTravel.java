@@ -59,7 +59,7 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
    */
   private final double startSlope;
 
-  /** The pose at the start, in the heading that will be asked for; null where it is not known. */
+  /** The pose at the start in the one heading that will be asked for; null where that is open. */
   private final @Nullable Pose<Binary64> startPose;
 
   private WheelTravel(
@@ -97,9 +97,9 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
     return new WheelTravel<>(linkage, plain, angle, slope, null);
   }
 
-  /** The same for travels in one heading alone, where a pose in it is known: quicker. */
-  WheelTravel<T> from(Pose<Binary64> pose) {
-    return new WheelTravel<>(linkage, plain, pose.lowerAngle().getReal(), Double.NaN, pose);
+  /** The same for travels in one heading alone: the search's first pose is worked out once. */
+  WheelTravel<T> only(Heading<T> heading) {
+    return new WheelTravel<>(linkage, plain, start, startSlope, pose(start, heading.plain()));
   }
 
   /** Travel of a linkage in plain numbers. */

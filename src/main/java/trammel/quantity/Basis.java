@@ -22,17 +22,17 @@ public final class Basis {
   private static final class Places {
     private final Input[] inputs;
 
-    /** Operand by operand: which it is, what comes through each of its inputs, and its place. */
-    private final int[] operands;
+    /** Of each operand's each input: which operand, what comes through it, its place. */
+    private final int[] operand;
 
-    private final double[] parts;
-    private final int[] of;
+    private final double[] part;
+    private final int[] place;
 
-    Places(Input[] inputs, int[] operands, double[] parts, int[] of) {
+    Places(Input[] inputs, int[] operand, double[] part, int[] place) {
       this.inputs = inputs;
-      this.operands = operands;
-      this.parts = parts;
-      this.of = of;
+      this.operand = operand;
+      this.part = part;
+      this.place = place;
     }
   }
 
@@ -82,8 +82,8 @@ public final class Basis {
       places = found;
     }
     double[] parts = new double[found.inputs.length];
-    for (int i = 0; i < found.of.length; i++) {
-      parts[found.of[i]] += partials[found.operands[i]] * found.parts[i];
+    for (int i = 0; i < found.place.length; i++) {
+      parts[found.place[i]] += partials[found.operand[i]] * found.part[i];
     }
     return new Shares(found.inputs, parts);
   }
@@ -120,18 +120,18 @@ public final class Basis {
     for (Quantity operand : operands) {
       merge.add(operand.uncertainty().shares(), 1);
     }
-    int[] whose = new int[all];
-    double[] parts = new double[all];
-    int[] of = new int[all];
+    int[] operand = new int[all];
+    double[] part = new double[all];
+    int[] place = new int[all];
     int next = 0;
-    for (int operand = 0; operand < operands.length; operand++) {
-      Shares shares = operands[operand].uncertainty().shares();
+    for (int which = 0; which < operands.length; which++) {
+      Shares shares = operands[which].uncertainty().shares();
       for (int i = 0; i < shares.inputs().length; i++) {
-        whose[next] = operand;
-        parts[next] = shares.parts()[i];
-        of[next++] = merge.place(shares.inputs()[i]);
+        operand[next] = which;
+        part[next] = shares.parts()[i];
+        place[next++] = merge.place(shares.inputs()[i]);
       }
     }
-    return new Places(merge.shares().inputs(), whose, parts, of);
+    return new Places(merge.shares().inputs(), operand, part, place);
   }
 }

@@ -13,13 +13,13 @@ public enum Position {
   REAR_RIGHT(Axle.REAR, Side.RIGHT),
   SPARE(null, null);
 
-  /** Made once: facts name their wheel in every check. */
-  private final String written = name().toLowerCase(Locale.ROOT).replace('_', '-');
-
   private static final List<Position> FRONT = List.of(FRONT_LEFT, FRONT_RIGHT);
   private static final List<Position> REAR = List.of(REAR_LEFT, REAR_RIGHT);
   private static final List<Position> RUNNING =
       List.of(FRONT_LEFT, FRONT_RIGHT, REAR_LEFT, REAR_RIGHT);
+
+  /** Made once: facts name their wheel in every check. */
+  private final String written = name().toLowerCase(Locale.ROOT).replace('_', '-');
 
   private final Optional<Axle> axle;
   private final Optional<Side> side;

@@ -146,6 +146,29 @@ class HeldLoadTest {
         .isCloseTo(300, within(ROUNDING));
   }
 
+  /** Between the two states a spacer is taken off, so that the pressure is another in each. */
+  @ParameterizedTest
+  @CsvSource({"as-found, 0", "book, -1"})
+  void aPressureCountsInTheStateItWasMeasuredIn(String state, int before) throws IOException {
+    Build build =
+        sheet(
+            """
+            as-found:
+              fitted:
+                - { part: LS-SK-R30, at: [rear] }
+            changes:
+              - { remove: LS-SK-R30, at: rear }
+            measurements:
+              pressures:
+                - { at: rear-left, pressure: 5.8 MPa, state: STATE }
+            """
+                .replace("STATE", state));
+    double change = 1000 * 24 * 30 / REAR_AREA;
+    FluidLoad rear = load(build, "rear-left");
+    assertThat(rear.pressureBefore().value()).isCloseTo(5800 + before * change, within(1e-6));
+    assertThat(rear.pressureAfter().value()).isCloseTo(5800 + (before + 1) * change, within(1e-6));
+  }
+
   /** Spring and fluid together carry the body at the wheel, at any height. */
   @ParameterizedTest
   @CsvSource({"-20", "10", "25", "40", "55"})

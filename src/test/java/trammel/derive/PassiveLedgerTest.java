@@ -17,6 +17,7 @@ import trammel.derive.HeightLedger.Corner;
 import trammel.derive.HeightLedger.Line;
 import trammel.fact.SideLean;
 import trammel.physics.SpringPath;
+import trammel.quantity.Input;
 import trammel.subject.Axle;
 
 /**
@@ -128,6 +129,27 @@ class PassiveLedgerTest {
   }
 
   @Test
+  void whatIsTakenOffNoLongerLoadsItsAxle() throws IOException {
+    Corner corner =
+        corner(
+            "cairnback",
+            """
+            as-found:
+              fitted:
+                - { part: ST-CB-FB, at: [front] }
+            changes:
+              - { remove: ST-CB-FB, at: front }
+            """,
+            0);
+    double more = 52 * (1 + 640.0 / 2790) / 2;
+    assertThat(corner.loadFound().value()).isCloseTo(560 + more, within(ROUNDING));
+    assertThat(corner.loadProposed().value()).isCloseTo(560, within(ROUNDING));
+    assertThat(corner.lift().value()).isCloseTo(more * G / (85 * 0.58 * 0.58), within(ROUNDING));
+    // What was not known of its mass has gone with it.
+    assertThat(corner.loadProposed().expanded()).isLessThan(corner.loadFound().expanded());
+  }
+
+  @Test
   void aSpacerAndItsRemovalCancel() throws IOException {
     Corner corner =
         corner(
@@ -184,6 +206,12 @@ class PassiveLedgerTest {
     Corner corner = corner(build, 0);
     assertThat(lean.lean().value()).isZero();
     assertThat(lean.lean().expanded()).isBetween(corner.lift().expanded() / 2, 30.0);
+    // Both sides carry half of one load: its error cancels.
+    Input shared = build.vehicle().front().bookLoad().input();
+    assertThat(corner.lift().contribution(shared)).isNotZero();
+    assertThat(lean.lean().contribution(shared)).isCloseTo(0, within(ROUNDING));
+    assertThat(lean.lean().uncertainInputs())
+        .noneMatch(input -> input.path().startsWith(shared.path() + " "));
   }
 
   /**

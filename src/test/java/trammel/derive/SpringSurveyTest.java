@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
 import org.hipparchus.util.Binary64Field;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import trammel.catalog.AxleProfile;
@@ -22,9 +24,11 @@ import trammel.geometry.HardPoints;
 import trammel.geometry.Heading;
 import trammel.geometry.MotionRatio;
 import trammel.geometry.Mount;
+import trammel.geometry.MountPath;
 import trammel.geometry.Pose;
 import trammel.geometry.WheelTravel;
 import trammel.quantity.Constants;
+import trammel.quantity.Input;
 import trammel.quantity.Quantity;
 
 /**
@@ -82,6 +86,27 @@ class SpringSurveyTest {
 
   private static FieldVector3D<Binary64> plain(Vector3D vector) {
     return new FieldVector3D<>(Binary64Field.getInstance(), vector);
+  }
+
+  @Test
+  void eachValueGoesByItsOwnName() {
+    SpringTravel.Stand stand = new SpringTravel(axle).at(Constants.mm(25));
+    Map<String, Input> named = new HashMap<>();
+    for (Quantity operand : stand.seats().operands().get(0).operands()) {
+      named.put(operand.name(), operand.input());
+    }
+    for (HardPoint joint : MountPath.JOINTS) {
+      named(named, joint.words(), axle.linkage().points().get(joint));
+    }
+    named(named, "spring on the body", mount.body());
+    named(named, "spring on the arm", mount.moving());
+  }
+
+  private static void named(Map<String, Input> named, String place, SurveyPoint point) {
+    assertThat(named)
+        .containsEntry(place + ", fore", point.fore().input())
+        .containsEntry(place + ", out", point.out().input())
+        .containsEntry(place + ", up", point.up().input());
   }
 
   @ParameterizedTest

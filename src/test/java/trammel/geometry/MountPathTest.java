@@ -14,6 +14,7 @@ import org.hipparchus.util.Binary64;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import trammel.geometry.MountPath.Place;
 
 /**
@@ -112,7 +113,8 @@ class MountPathTest {
     Random random = new Random(20261126);
     for (int geometry = 0; geometry < 12; geometry++) {
       double[] at = draw(random);
-      double travel = RandomLinkage.between(random, -60, 60);
+      // The first where it was surveyed, though in another heading.
+      double travel = geometry == 0 ? 0 : RandomLinkage.between(random, -60, 60);
       Place place = path(at, carrier).at(travel).orElseThrow();
       double[] unmoved = stands(at, 0, 0, carrier, travel);
       assertThat(place.length()).isCloseTo(unmoved[0], within(1e-9));
@@ -136,25 +138,27 @@ class MountPathTest {
     }
   }
 
-  @Test
-  void beyondTheLinkagesReachIsNowhere() {
+  @ParameterizedTest
+  @ValueSource(ints = {1, -1})
+  void beyondTheLinkagesReachIsNowhere(int way) {
     double[] at = draw(new Random(5));
     MountPath path = path(at, Mount.Carrier.LOWER_ARM);
-    assertThat(path.at(60)).isPresent();
-    assertThat(path.at(600)).isEmpty();
+    assertThat(path.at(60 * way)).isPresent();
+    assertThat(path.at(600 * way)).isEmpty();
     // Up to where the linkage ends.
     double reached = 60;
     double beyond = 600;
     while (beyond - reached > 1e-6) {
       double middle = (reached + beyond) / 2;
-      boolean there = path.at(middle).isPresent();
+      boolean there = path.at(middle * way).isPresent();
       reached = there ? middle : reached;
       beyond = there ? beyond : middle;
     }
     Binary64[] variables = Arrays.stream(at).mapToObj(Binary64::new).toArray(Binary64[]::new);
     WheelTravel<Binary64> travel = WheelTravel.of(corner(variables));
     Heading<Binary64> heading = new Heading.Reset<>(new Binary64(SET));
-    assertThat(travel.at(new Binary64(reached + 0.1), heading)).isInstanceOf(OutOfReach.class);
+    assertThat(travel.at(new Binary64((reached + 0.1) * way), heading))
+        .isInstanceOf(OutOfReach.class);
   }
 
   @Test

@@ -27,13 +27,12 @@ class WheelTravelTest {
         continue;
       }
       double angle = plain.lowerAngle().getReal();
-      Posed<Binary64> surveyed = linkage.pose(linkage.surveyedAngle(), heading);
       double slope = 1 / (higher.lowerAngle().getReal() - angle);
       for (WheelTravel<Binary64> near :
           List.of(
               travel.near(angle),
-              travel.from(higher),
-              travel.from((Pose<Binary64>) surveyed),
+              travel.only(heading),
+              travel.near(angle + turn, slope * off).only(heading),
               travel.near(angle + turn),
               travel.near(angle + turn, slope * off),
               travel.near(angle, slope))) {
