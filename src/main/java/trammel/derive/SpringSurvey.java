@@ -11,6 +11,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import trammel.catalog.AxleProfile;
 import trammel.catalog.Linkage.MountProfile;
 import trammel.catalog.SurveyPoint;
+import trammel.geometry.ByPlace;
 import trammel.geometry.HardPoint;
 import trammel.geometry.MountPath;
 import trammel.quantity.Absence;
@@ -45,16 +46,13 @@ final class SpringSurvey {
           "by the hard points of corner and spring",
           "closed form of the linkage");
 
-  /** Joints and both ends of the mount, each by three coordinates; two angles and the seats. */
-  private static final int COUNT = 3 * (MountPath.JOINTS.size() + 2) + 3;
-
   /**
    * Names of the coordinates of all places, in the order in which these are added, before anything
    * else: made once, since every sheet asks for them.
    */
   private static final List<String> COORDINATES =
       Stream.concat(
-              MountPath.JOINTS.stream().map(HardPoint::words),
+              ByPlace.JOINTS.stream().map(HardPoint::words),
               Stream.of("spring on the body", "spring on the arm"))
           .flatMap(place -> Stream.of(place + ", fore", place + ", out", place + ", up"))
           .toList();
@@ -64,8 +62,10 @@ final class SpringSurvey {
 
   private final MountPath path;
 
-  /** From the mount's end on the body to the other (mm). */
-  private final Vector3D along;
+  /** Length of the mount as surveyed (mm). */
+  private final double mounted;
+
+  private final ByPlace mountedBy;
 
   private final double seats;
   private final Latest<Double, Optional<Room>> worked = new Latest<>();
@@ -75,8 +75,8 @@ final class SpringSurvey {
 
   /** Of an axle whose hard points, angles and mount are all known. */
   SpringSurvey(AxleProfile axle, MountProfile mount, MountPath path) {
-    List<Quantity> surveyed = new ArrayList<>(COUNT);
-    for (HardPoint joint : MountPath.JOINTS) {
+    List<Quantity> surveyed = new ArrayList<>(ByPlace.COUNT + 1);
+    for (HardPoint joint : ByPlace.JOINTS) {
       add(surveyed, axle.linkage().points().get(joint));
     }
     add(surveyed, mount.body());
@@ -86,7 +86,11 @@ final class SpringSurvey {
     surveyed.add(axle.support().springLength());
     this.surveyed = new Basis(surveyed.toArray(Quantity[]::new));
     this.path = path;
-    this.along = SurveyedShape.vector(mount.moving()).subtract(SurveyedShape.vector(mount.body()));
+    Vector3D along =
+        SurveyedShape.vector(mount.moving()).subtract(SurveyedShape.vector(mount.body()));
+    this.mounted = along.getNorm();
+    Vector3D unit = along.scalarMultiply(1 / mounted);
+    this.mountedBy = ByPlace.ofMount(unit.negate(), unit);
     this.seats = axle.support().springLength().value();
   }
 
@@ -120,43 +124,20 @@ final class SpringSurvey {
 
   /** The seats are as much nearer to each other as the mount is shorter than it was surveyed. */
   private Room room(MountPath.Place place) {
-    double mounted = along.getNorm();
-    MountPath.ByPlace by = place.lengthBy();
-    Vector3D unit = along.scalarMultiply(1 / mounted);
     return new Room(
         surveyed.derive(
             BY_POINTS,
             LENGTH,
             seats + place.length() - mounted,
-            partials(by, by.body().add(unit), by.moving().subtract(unit), 1)),
-        surveyed.derive(
-            RATIO_BY_POINTS,
-            RATIO,
-            place.ratio(),
-            partials(place.ratioBy(), place.ratioBy().body(), place.ratioBy().moving(), 0)),
+            partials(place.lengthBy().plus(-1, mountedBy), 1)),
+        surveyed.derive(RATIO_BY_POINTS, RATIO, place.ratio(), partials(place.ratioBy(), 0)),
         place.ratioPerRise());
   }
 
   /** In the order of what was surveyed. */
-  private static double[] partials(
-      MountPath.ByPlace by, Vector3D body, Vector3D moving, double seats) {
-    double[] partials = new double[COUNT];
-    int next = 0;
-    for (HardPoint joint : MountPath.JOINTS) {
-      next = put(partials, next, by.joints().get(joint));
-    }
-    next = put(partials, next, body);
-    next = put(partials, next, moving);
-    partials[next] = by.camber();
-    partials[next + 1] = by.toe();
-    partials[next + 2] = seats;
+  private static double[] partials(ByPlace by, double seats) {
+    double[] partials = by.slopes(1);
+    partials[ByPlace.COUNT] = seats;
     return partials;
-  }
-
-  private static int put(double[] partials, int at, Vector3D slope) {
-    partials[at] = slope.getX();
-    partials[at + 1] = slope.getY();
-    partials[at + 2] = slope.getZ();
-    return at + 3;
   }
 }

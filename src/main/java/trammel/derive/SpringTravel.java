@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import trammel.catalog.AxleProfile;
 import trammel.catalog.AxleProfile.Layout;
 import trammel.catalog.Linkage.MountProfile;
+import trammel.catalog.SurveyPoint;
 import trammel.geometry.DoubleWishbone;
 import trammel.geometry.HardPoint;
 import trammel.geometry.HardPoints;
@@ -58,10 +59,19 @@ final class SpringTravel {
         && mount != null
         && SurveyedShape.known(mount.body())
         && SurveyedShape.known(mount.moving())
-        && CornerModel.complete(axle)
         && axle.alignment().asSurveyed().camber().isKnown()
         && axle.alignment().asSurveyed().toe().isKnown()
-        && axle.linkage().points().values().stream().allMatch(SurveyedShape::known);
+        && jointsKnown(axle);
+  }
+
+  private static boolean jointsKnown(AxleProfile axle) {
+    for (HardPoint joint : HardPoint.ofWishbones()) {
+      SurveyPoint point = axle.linkage().points().get(joint);
+      if (point == null || !SurveyedShape.known(point)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**
@@ -156,7 +166,9 @@ final class SpringTravel {
 
   private DoubleWishbone<Binary64> plainCorner() {
     Map<HardPoint, Vector3D> points = new EnumMap<>(HardPoint.class);
-    axle.linkage().points().forEach((name, at) -> points.put(name, SurveyedShape.vector(at)));
+    for (HardPoint joint : HardPoint.ofWishbones()) {
+      points.put(joint, SurveyedShape.vector(axle.linkage().points().get(joint)));
+    }
     return DoubleWishbone.of(
         HardPoints.of(
             points,

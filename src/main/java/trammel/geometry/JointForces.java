@@ -1,7 +1,6 @@
 package trammel.geometry;
 
-import java.util.EnumMap;
-import java.util.Map;
+import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
 
@@ -222,25 +221,17 @@ record JointForces(
    * wheel as high above where it was surveyed, and in the same heading.
    *
    * @param surveyed where the parts stood when they were surveyed
+   * @return one for each of {@link ByPlace#JOINTS}
    */
-  Map<HardPoint, Vector3D> byJoint(Parts surveyed) {
-    Map<HardPoint, Vector3D> by = new EnumMap<>(HardPoint.class);
-    by.put(
-        HardPoint.LOWER_FRONT_PIVOT, lowerArm(lowerArm.front, surveyed).subtract(lowerArm.front));
-    by.put(HardPoint.LOWER_REAR_PIVOT, lowerArm(lowerArm.rear, surveyed).subtract(lowerArm.rear));
-    by.put(
-        HardPoint.LOWER_BALL_JOINT,
-        lowerArm(lowerBall, surveyed).subtract(upright(lowerBall, surveyed)));
-    by.put(
-        HardPoint.UPPER_FRONT_PIVOT, upperArm(upperArm.front, surveyed).subtract(upperArm.front));
-    by.put(HardPoint.UPPER_REAR_PIVOT, upperArm(upperArm.rear, surveyed).subtract(upperArm.rear));
-    by.put(
-        HardPoint.UPPER_BALL_JOINT,
-        upright(upperBall, surveyed).subtract(upperArm(upperBall, surveyed)));
-    by.put(
-        HardPoint.WHEEL_CENTER,
+  List<Vector3D> byJoint(Parts surveyed) {
+    return List.of(
+        upperArm(upperArm.front, surveyed).subtract(upperArm.front),
+        upperArm(upperArm.rear, surveyed).subtract(upperArm.rear),
+        upright(upperBall, surveyed).subtract(upperArm(upperBall, surveyed)),
+        lowerArm(lowerArm.front, surveyed).subtract(lowerArm.front),
+        lowerArm(lowerArm.rear, surveyed).subtract(lowerArm.rear),
+        lowerArm(lowerBall, surveyed).subtract(upright(lowerBall, surveyed)),
         Products.sum(wheel, upright(Vector3D.PLUS_K, surveyed), -wheel, Vector3D.PLUS_K));
-    return by;
   }
 
   /** The same by the place of the mount's moving end. */

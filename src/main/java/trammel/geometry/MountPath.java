@@ -1,13 +1,10 @@
 package trammel.geometry;
 
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.hipparchus.analysis.differentiation.Gradient;
-import org.hipparchus.geometry.euclidean.threed.FieldVector3D;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.Binary64;
+import org.hipparchus.util.FastMath;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How long a mount on a double wishbone is, and its motion ratio, by how far the wheel's center has
@@ -17,12 +14,6 @@ import org.hipparchus.util.Binary64;
  * say.
  */
 public final class MountPath {
-  /** The joints that have a say. */
-  public static final List<HardPoint> JOINTS =
-      HardPoint.ofWishbones().stream()
-          .filter(joint -> joint != HardPoint.TIE_ROD_INNER && joint != HardPoint.TIE_ROD_OUTER)
-          .toList();
-
   /**
    * How far the lower arm is turned on to see what more travel makes of a mount (radians). The
    * quotient's error goes into slopes alone: some parts in 100,000 of all of them together, and
@@ -30,13 +21,24 @@ public final class MountPath {
    */
   private static final double TURN = 1e-5;
 
+  /**
+   * How near to a travel a pose is looked for (mm): a place is carried on from there along its
+   * slopes, which leaves less than a billionth of a millimeter.
+   */
+  private static final double NEAR = 0.01;
+
+  /** How often the wheel's circle is asked for such a pose before it is searched for. */
+  private static final int TRIES = 3;
+
   private final DoubleWishbone<Binary64> corner;
   private final Mount<Binary64> mount;
   private final Heading.Reset<Binary64> toe;
   private final WheelTravel<Binary64> travel;
+  private final @Nullable WheelCircle circle;
+  private final double surveyedHeight;
   private final JointForces.Parts surveyed;
 
-  /** What a degree of camber, and of toe, turns the spindle's end by, as surveyed. */
+  /** Slopes of {@link Upright#spindle} by a degree of camber, and of toe, as surveyed. */
   private final Vector3D spindleByCamber;
 
   private final Vector3D spindleByToe;
@@ -46,21 +48,26 @@ public final class MountPath {
     this.corner = corner;
     this.mount = mount;
     this.toe = toe;
-    this.travel = WheelTravel.of(corner).only(toe);
+    this.travel = WheelTravel.of(corner);
+    this.circle = WheelCircle.of(corner, toe);
+    this.surveyedHeight = corner.surveyedWheel().getZ().getReal();
     this.surveyed = JointForces.Parts.of(corner, corner.asSurveyed());
-    FieldVector3D<Gradient> spindle =
-        Upright.spindle(
-            Gradient.variable(2, 0, corner.points().camber().getReal()),
-            Gradient.variable(2, 1, corner.points().toe().getReal()));
-    this.spindleByCamber = slope(spindle, 0);
-    this.spindleByToe = slope(spindle, 1);
+    double camber = FastMath.toRadians(corner.points().camber().getReal());
+    double heading = FastMath.toRadians(corner.points().toe().getReal());
+    this.spindleByCamber =
+        perDegree(
+            -FastMath.sin(heading) * FastMath.sin(camber),
+            -FastMath.cos(heading) * FastMath.sin(camber),
+            -FastMath.cos(camber));
+    this.spindleByToe =
+        perDegree(
+            FastMath.cos(heading) * FastMath.cos(camber),
+            -FastMath.sin(heading) * FastMath.cos(camber),
+            0);
   }
 
-  private static Vector3D slope(FieldVector3D<Gradient> vector, int by) {
-    return new Vector3D(
-        vector.getX().getPartialDerivative(by),
-        vector.getY().getPartialDerivative(by),
-        vector.getZ().getPartialDerivative(by));
+  private static Vector3D perDegree(double fore, double out, double up) {
+    return new Vector3D(FastMath.toRadians(1), new Vector3D(fore, out, up));
   }
 
   /**
@@ -88,38 +95,6 @@ public final class MountPath {
   public record Place(
       double length, double ratio, double ratioPerRise, ByPlace lengthBy, ByPlace ratioBy) {}
 
-  /**
-   * What a number grows by with the places it was surveyed from: for each millimeter fore, out and
-   * up, and for each degree.
-   *
-   * @param joints one for each of {@link #JOINTS}
-   * @param body with the mount's end on the body
-   * @param moving with its other end
-   * @param camber with the wheel's camber as surveyed
-   * @param toe with its toe as surveyed
-   */
-  public record ByPlace(
-      Map<HardPoint, Vector3D> joints, Vector3D body, Vector3D moving, double camber, double toe) {
-
-    /** What it changes by on the way to another, times a number. */
-    private ByPlace change(ByPlace to, double times) {
-      Map<HardPoint, Vector3D> change = new EnumMap<>(HardPoint.class);
-      for (HardPoint joint : JOINTS) {
-        change.put(joint, change(joints.get(joint), to.joints.get(joint), times));
-      }
-      return new ByPlace(
-          change,
-          change(body, to.body, times),
-          change(moving, to.moving, times),
-          times * (to.camber - camber),
-          times * (to.toe - toe));
-    }
-
-    private static Vector3D change(Vector3D from, Vector3D to, double times) {
-      return Products.sum(times, to, -times, from);
-    }
-  }
-
   /** What a pose tells. */
   private record Point(double height, double length, double ratio, ByPlace lengthBy) {}
 
@@ -130,24 +105,47 @@ public final class MountPath {
    * @param rise of the wheel's center from where it was surveyed (mm)
    */
   public Optional<Place> at(double rise) {
-    if (!(travel.at(new Binary64(rise), toe) instanceof Pose<Binary64> pose)
+    Pose<Binary64> pose = near(rise);
+    if (pose == null
         || !(corner.pose(pose.lowerAngle().add(TURN), toe) instanceof Pose<Binary64> turned)) {
       return Optional.empty();
     }
     Point here = point(pose);
     Point above = point(turned);
     double perRise = 1 / (above.height - here.height);
+    double left = surveyedHeight + rise - here.height;
+    double ratioPerRise = (above.ratio - here.ratio) * perRise;
+    // The ratio is what the length loses by rising.
+    ByPlace ratioBy = here.lengthBy.change(above.lengthBy, -perRise);
     // Where the wheel no longer rises as the arm turns, nothing finite holds it.
     return above.height > here.height
         ? Optional.of(
             new Place(
-                here.length,
-                here.ratio,
-                (above.ratio - here.ratio) * perRise,
-                here.lengthBy,
-                // The ratio is what the length loses by rising.
-                here.lengthBy.change(above.lengthBy, -perRise)))
+                here.length - left * (here.ratio + left / 2 * ratioPerRise),
+                here.ratio + left * ratioPerRise,
+                ratioPerRise,
+                here.lengthBy.plus(-left, ratioBy),
+                ratioBy))
         : Optional.empty();
+  }
+
+  /** A pose near a travel; null where the linkage does not reach that. */
+  private @Nullable Pose<Binary64> near(double rise) {
+    double aim = surveyedHeight + rise;
+    for (int tries = 0; circle != null && tries < TRIES; tries++) {
+      double angle = circle.angle(aim);
+      // Farther out, and where the circle has no such height, the search watches its way.
+      if (!(FastMath.abs(angle - circle.surveyed()) < WheelTravel.FAR)
+          || !(corner.pose(new Binary64(angle), toe) instanceof Pose<Binary64> pose)) {
+        break;
+      }
+      double off = pose.wheelCenter().getZ().getReal() - surveyedHeight - rise;
+      if (FastMath.abs(off) < NEAR) {
+        return pose;
+      }
+      aim -= off;
+    }
+    return travel.at(new Binary64(rise), toe) instanceof Pose<Binary64> pose ? pose : null;
   }
 
   private Point point(Pose<Binary64> pose) {
@@ -157,7 +155,7 @@ public final class MountPath {
         pose.wheelCenter().getZ().getReal(),
         forces.length(),
         forces.wheel(),
-        new ByPlace(
+        ByPlace.of(
             forces.byJoint(surveyed),
             forces.mount().negate(),
             forces.byMoving(mount.carrier(), surveyed),

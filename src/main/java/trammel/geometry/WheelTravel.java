@@ -41,7 +41,7 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
   /**
    * A turn of the lower arm (radians) within which no linkage of a vehicle has been seen to gap.
    */
-  private static final double FAR = 0.35;
+  static final double FAR = 0.35;
 
   /** Poses looked at in each such turn beyond the first. */
   private static final int FINELY = 12;
@@ -59,27 +59,18 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
    */
   private final double startSlope;
 
-  /** The pose at the start in the one heading that will be asked for; null where that is open. */
-  private final @Nullable Pose<Binary64> startPose;
-
-  private WheelTravel(
-      Corner<T> linkage,
-      Corner<Binary64> plain,
-      double start,
-      double startSlope,
-      @Nullable Pose<Binary64> startPose) {
+  private WheelTravel(Corner<T> linkage, Corner<Binary64> plain, double start, double startSlope) {
     this.linkage = linkage;
     this.plain = plain;
     this.surveyedHeight = linkage.surveyedWheel().getZ();
     this.start = start;
     this.startSlope = startSlope;
-    this.startPose = startPose;
   }
 
   /** Travel of a linkage; the same linkage in plain numbers finds the angle. */
   public static <T extends CalculusFieldElement<T>> WheelTravel<T> of(
       Corner<T> linkage, Corner<Binary64> plain) {
-    return new WheelTravel<>(linkage, plain, plain.surveyedAngle().getReal(), Double.NaN, null);
+    return new WheelTravel<>(linkage, plain, plain.surveyedAngle().getReal(), Double.NaN);
   }
 
   /** The same, where the lower arm is known to stand near an angle (radians): quicker. */
@@ -94,12 +85,7 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
    * @param slope mm per radian, about; NaN where it is not known
    */
   public WheelTravel<T> near(double angle, double slope) {
-    return new WheelTravel<>(linkage, plain, angle, slope, null);
-  }
-
-  /** The same for travels in one heading alone: the search's first pose is worked out once. */
-  WheelTravel<T> only(Heading<T> heading) {
-    return new WheelTravel<>(linkage, plain, start, startSlope, pose(start, heading.plain()));
+    return new WheelTravel<>(linkage, plain, angle, slope);
   }
 
   /** Travel of a linkage in plain numbers. */
@@ -172,7 +158,7 @@ public final class WheelTravel<T extends CalculusFieldElement<T>> {
   /** By secant steps; null where they fail or come to a place where the wheel no longer rises. */
   private @Nullable Pose<Binary64> bySecant(double wanted, Heading<Binary64> heading) {
     double angle = start;
-    Pose<Binary64> pose = startPose == null ? pose(angle, heading) : startPose;
+    Pose<Binary64> pose = pose(angle, heading);
     if (pose == null) {
       return null;
     }

@@ -108,24 +108,35 @@ final class Uncertainty {
 
   private Shares merged() {
     // The one with most inputs goes first: its list is taken as it is, and mostly has the others'.
+    Shares longest = EXACT;
     int first = 0;
-    int most = 0;
     int all = 0;
     for (int i = 0; i < operands.length; i++) {
-      int count = operands[i].uncertainty().shares().parts.length;
-      all += count;
-      if (count > most) {
-        most = count;
+      Shares each = operands[i].uncertainty().shares();
+      all += each.count();
+      if (each.count() > longest.count()) {
+        longest = each;
         first = i;
       }
     }
-    if (all == 0) {
-      return EXACT;
+    return switch (all - longest.count()) {
+      case 0 -> longest.times(partials[first]);
+      case 1 -> withOne(longest, first);
+      default -> withSeveral(longest, first, all);
+    };
+  }
+
+  /** With the one input that all others of the operands have: more than half of all are such. */
+  private Shares withOne(Shares longest, int first) {
+    int other = 0;
+    while (other == first || operands[other].uncertainty().shares().count() == 0) {
+      other++;
     }
-    Shares longest = operands[first].uncertainty().shares();
-    if (all == most) {
-      return longest.times(partials[first]);
-    }
+    Shares one = operands[other].uncertainty().shares();
+    return longest.plus(partials[first], one.inputs[0], partials[other] * one.parts[0]);
+  }
+
+  private Shares withSeveral(Shares longest, int first, int all) {
     Merge merge = new Merge(all);
     merge.add(longest, partials[first]);
     for (int i = 0; i < operands.length; i++) {
@@ -177,15 +188,35 @@ final class Uncertainty {
       if (factor == 1) {
         return this;
       }
-      return new Shares(inputs, scaled(factor));
+      return new Shares(inputs, scaled(factor, parts.length));
     }
 
-    private double[] scaled(double factor) {
-      double[] scaled = new double[parts.length];
+    /** Each of them times a factor, and what comes through one input, theirs or another. */
+    private Shares plus(double factor, Input input, double part) {
+      for (int i = 0; i < inputs.length; i++) {
+        if (inputs[i] == input) {
+          double[] sum = scaled(factor, inputs.length);
+          sum[i] += part;
+          return new Shares(inputs, sum);
+        }
+      }
+      Input[] more = Arrays.copyOf(inputs, inputs.length + 1);
+      more[inputs.length] = input;
+      double[] sum = scaled(factor, more.length);
+      sum[inputs.length] = part;
+      return new Shares(more, sum);
+    }
+
+    private double[] scaled(double factor, int room) {
+      double[] scaled = new double[room];
       for (int i = 0; i < parts.length; i++) {
         scaled[i] = factor * parts[i];
       }
       return scaled;
+    }
+
+    private int count() {
+      return parts.length;
     }
 
     /** The inputs; not to be changed. */

@@ -18,13 +18,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 import trammel.catalog.AxleProfile;
 import trammel.catalog.Linkage.MountProfile;
 import trammel.catalog.SurveyPoint;
+import trammel.geometry.ByPlace;
 import trammel.geometry.DoubleWishbone;
 import trammel.geometry.HardPoint;
 import trammel.geometry.HardPoints;
 import trammel.geometry.Heading;
 import trammel.geometry.MotionRatio;
 import trammel.geometry.Mount;
-import trammel.geometry.MountPath;
 import trammel.geometry.Pose;
 import trammel.geometry.WheelTravel;
 import trammel.quantity.Constants;
@@ -95,7 +95,7 @@ class SpringSurveyTest {
     for (Quantity operand : stand.seats().operands().get(0).operands()) {
       named.put(operand.name(), operand.input());
     }
-    for (HardPoint joint : MountPath.JOINTS) {
+    for (HardPoint joint : ByPlace.JOINTS) {
       named(named, joint.words(), axle.linkage().points().get(joint));
     }
     named(named, "spring on the body", mount.body());

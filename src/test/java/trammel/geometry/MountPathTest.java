@@ -92,19 +92,19 @@ class MountPathTest {
   }
 
   /** In the order of the variables. */
-  private static double[] slopes(MountPath.ByPlace by) {
+  private static double[] slopes(ByPlace by) {
+    double[] told = by.slopes(0);
     double[] slopes = new double[VARIABLES];
-    by.joints()
-        .forEach((joint, slope) -> put(slopes, 3 * HardPoint.ofWishbones().indexOf(joint), slope));
-    slopes[CAMBER] = by.camber();
-    slopes[TOE] = by.toe();
-    put(slopes, BODY, by.body());
-    put(slopes, MOVING, by.moving());
+    int next = 0;
+    for (HardPoint joint : ByPlace.JOINTS) {
+      System.arraycopy(told, next, slopes, 3 * HardPoint.ofWishbones().indexOf(joint), 3);
+      next += 3;
+    }
+    System.arraycopy(told, next, slopes, BODY, 3);
+    System.arraycopy(told, next + 3, slopes, MOVING, 3);
+    slopes[CAMBER] = told[next + 6];
+    slopes[TOE] = told[next + 7];
     return slopes;
-  }
-
-  private static void put(double[] into, int first, Vector3D vector) {
-    System.arraycopy(vector.toArray(), 0, into, first, 3);
   }
 
   @ParameterizedTest

@@ -31,8 +31,6 @@ class WheelTravelTest {
       for (WheelTravel<Binary64> near :
           List.of(
               travel.near(angle),
-              travel.only(heading),
-              travel.near(angle + turn, slope * off).only(heading),
               travel.near(angle + turn),
               travel.near(angle + turn, slope * off),
               travel.near(angle, slope))) {
