@@ -65,6 +65,7 @@ final class SpringSurvey {
   /** Length of the mount as surveyed (mm). */
   private final double mounted;
 
+  /** What that length grows by with the places of its ends. */
   private final ByPlace mountedBy;
 
   private final double seats;
