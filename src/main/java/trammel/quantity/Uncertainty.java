@@ -119,6 +119,9 @@ final class Uncertainty {
         first = i;
       }
     }
+    if (all == 0) {
+      return EXACT;
+    }
     return switch (all - longest.count()) {
       case 0 -> longest.times(partials[first]);
       case 1 -> withOne(longest, first);

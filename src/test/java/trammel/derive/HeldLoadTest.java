@@ -27,6 +27,15 @@ class HeldLoadTest {
   private static final double FRONT_AREA = Math.PI * 31.1 * 31.1 / 4 * 0.58;
   private static final double REAR_AREA = Math.PI * 23.1 * 23.1 / 4 * 0.93;
 
+  private static final String SPACER_TAKEN_OFF =
+      """
+      as-found:
+        fitted:
+          - { part: LS-SK-R30, at: [rear] }
+      changes:
+        - { remove: LS-SK-R30, at: rear }
+      """;
+
   @TempDir private Path folder;
 
   private Build sheet(String text) throws IOException {
@@ -118,15 +127,7 @@ class HeldLoadTest {
 
   @Test
   void aSpacerAndItsRemovalCancel() throws IOException {
-    Build build =
-        sheet(
-            """
-            as-found:
-              fitted:
-                - { part: LS-SK-R30, at: [rear] }
-            changes:
-              - { remove: LS-SK-R30, at: rear }
-            """);
+    Build build = sheet(SPACER_TAKEN_OFF);
     FluidLoad rear = load(build, "rear-left");
     assertThat(rear.pressureBefore().value())
         .isCloseTo(6100 - 1000 * 24 * 30 / REAR_AREA, within(1e-6));
@@ -152,17 +153,13 @@ class HeldLoadTest {
   void aPressureCountsInTheStateItWasMeasuredIn(String state, int before) throws IOException {
     Build build =
         sheet(
-            """
-            as-found:
-              fitted:
-                - { part: LS-SK-R30, at: [rear] }
-            changes:
-              - { remove: LS-SK-R30, at: rear }
-            measurements:
-              pressures:
-                - { at: rear-left, pressure: 5.8 MPa, state: STATE }
-            """
-                .replace("STATE", state));
+            SPACER_TAKEN_OFF
+                + """
+                measurements:
+                  pressures:
+                    - { at: rear-left, pressure: 5.8 MPa, state: STATE }
+                """
+                    .replace("STATE", state));
     double change = 1000 * 24 * 30 / REAR_AREA;
     FluidLoad rear = load(build, "rear-left");
     assertThat(rear.pressureBefore().value()).isCloseTo(5800 + before * change, within(1e-6));

@@ -151,4 +151,12 @@ class UncertaintyTest {
     assertThat(STEP.linear(1, both.quantity(), -1, again).expanded())
         .isCloseTo(Math.sqrt(2 * own), within(1e-7 * (1 + norm)));
   }
+
+  @Example
+  void whatFollowsFromNothingIsExact() {
+    Quantity none = STEP.of(Dimension.LENGTH, 3, new double[0]);
+    assertThat(none.value()).isEqualTo(3);
+    assertThat(none.expanded()).isZero();
+    assertThat(none.uncertainInputs()).isEmpty();
+  }
 }
